@@ -1,0 +1,147 @@
+/**
+ * What a coach's file says, once read: SI units, radians, anatomical angles (0 = straight,
+ * flexion positive; ankle 0 = foot square to the shank, dorsiflexion positive).
+ * Plain readonly data. Nothing here computes.
+ */
+
+export type Metre = number;
+export type Kilogram = number;
+export type Second = number;
+export type Radian = number;
+export type NewtonMetre = number;
+/** A share of one: 80 % is 0.8. */
+export type Fraction = number;
+
+/** Where a value stands in the file: keys and list places from the top. */
+export type Path = readonly (string | number)[];
+
+export type Reference = 'female' | 'male' | 'pooled';
+export type BodyLength = 'thigh' | 'shank' | 'trunk' | 'foot';
+export type LimitName = 'ankle dorsiflexion' | 'knee flexion';
+
+/** One athlete, or the mean person of a stated kind when `isGroup` (then tests may be missing). */
+export interface Subject {
+  readonly isGroup: boolean;
+  /** A pseudonym, or the group's name. */
+  readonly code: string;
+  readonly reference: Reference;
+  readonly stature: Metre;
+  readonly mass: Kilogram;
+  /** Measured segment lengths; what is missing is estimated from stature. */
+  readonly lengths: Readonly<Partial<Record<BodyLength, Metre>>>;
+  readonly trainingYears: number;
+  readonly limits: Readonly<Partial<Record<LimitName, Radian>>>;
+  readonly path: Path;
+}
+
+/** Maximal isometric torque trials at several joint angles. */
+export interface TorqueTest {
+  readonly kind: 'torque';
+  readonly action: string;
+  readonly date?: string;
+  /** Angles of the neighbour joints during the test. */
+  readonly neighbours: Readonly<Record<string, Radian>>;
+  readonly score: 'best' | 'mean';
+  readonly points: readonly {
+    readonly angle: Radian;
+    readonly trials: readonly NewtonMetre[];
+    readonly path: Path;
+  }[];
+  readonly path: Path;
+}
+
+/** Heaviest single repetition of a lift over a stated range. */
+export interface LiftTest {
+  readonly kind: 'lift';
+  readonly lift: string;
+  readonly date?: string;
+  /** The far end of the range (leading-joint angle). */
+  readonly to: Radian;
+  readonly best: Kilogram;
+  readonly path: Path;
+}
+
+export type Test = TorqueTest | LiftTest;
+
+export interface Target {
+  readonly action: string;
+  readonly from: Radian;
+  readonly to: Radian;
+  /** Wanted gain inside the range, if the coach named one. */
+  readonly gain?: Fraction;
+  readonly weeks?: number;
+  readonly path: Path;
+}
+
+/** A machine's resistance, measured by the coach: torque at some angles with a known load. */
+export interface Machine {
+  readonly load: Kilogram;
+  readonly points: readonly { readonly angle: Radian; readonly torque: NewtonMetre }[];
+  readonly path: Path;
+}
+
+export type Load =
+  | { readonly kind: 'mass'; readonly mass: Kilogram }
+  /** A share of the one-repetition maximum of the same lift over the same range. */
+  | { readonly kind: 'share'; readonly share: Fraction }
+  /** The load that allows exactly this many repetitions. */
+  | { readonly kind: 'repetition maximum'; readonly reps: number }
+  /** The load that would leave this many repetitions undone. */
+  | { readonly kind: 'reserve'; readonly reps: number };
+
+export interface LiftWork {
+  readonly kind: 'lift';
+  readonly lift: string;
+  readonly from: Radian;
+  readonly to: Radian;
+  readonly load: Load;
+  readonly sets: number;
+  readonly reps: number;
+  /** Seconds lowering, held at the bottom, lifting. */
+  readonly tempo: readonly [Second, Second, Second];
+  readonly rest: Second;
+  /** Name of an entry of `machines`. */
+  readonly machine?: string;
+  readonly path: Path;
+}
+
+export interface HoldWork {
+  readonly kind: 'hold';
+  /** A joint action ("knee extension") or a lift held still ("back squat"). */
+  readonly of: string;
+  readonly at: Radian;
+  readonly effort: Fraction;
+  readonly sets: number;
+  readonly reps: number;
+  readonly seconds: Second;
+  readonly rest: Second;
+  readonly path: Path;
+}
+
+export type Work = LiftWork | HoldWork;
+
+export interface Program {
+  readonly name: string;
+  readonly weeks: number;
+  readonly sessionsPerWeek: number;
+  readonly work: readonly Work[];
+  /** Change of load from one week to the next. */
+  readonly progress: Fraction;
+  /** Weeks with fewer sets; `sets` is the share that stays. */
+  readonly deloads: readonly { readonly week: number; readonly sets: Fraction }[];
+  readonly path: Path;
+}
+
+export interface Scenario {
+  readonly file: string;
+  readonly title: string;
+  readonly note?: string;
+  /** How the file writes angles; values here are already anatomical. */
+  readonly convention: 'flexion' | 'included';
+  readonly subject: Subject;
+  readonly tests: readonly Test[];
+  readonly target: Target;
+  readonly machines: Readonly<Record<string, Machine>>;
+  readonly minutesPerWeek?: number;
+  readonly programs: readonly Program[];
+}

@@ -1,0 +1,39 @@
+/**
+ * A report as data: sections of blocks in the order a colleague reads them. Renderers turn the
+ * same value into markdown, terminal text or JSON; nothing here computes.
+ */
+
+export interface Column {
+  readonly head: string;
+  readonly align: 'left' | 'right';
+}
+
+export type Block =
+  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'list'; readonly items: readonly string[] }
+  | {
+      readonly kind: 'table';
+      readonly columns: readonly Column[];
+      readonly rows: readonly (readonly string[])[];
+    }
+  | { readonly kind: 'chart'; readonly chart: Chart };
+
+/** A line chart over an axis of angles in degrees. */
+export interface Chart {
+  /** What is drawn and in which unit, for example "gain (%)". */
+  readonly title: string;
+  readonly xDeg: readonly number[];
+  readonly series: readonly { readonly name: string; readonly y: readonly number[] }[];
+  /** The target range, shaded on the axis. */
+  readonly band?: { readonly fromDeg: number; readonly toDeg: number; readonly name: string };
+}
+
+export interface Section {
+  readonly heading: string;
+  readonly blocks: readonly Block[];
+}
+
+export interface Report {
+  readonly title: string;
+  readonly sections: readonly Section[];
+}

@@ -1,0 +1,9 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['test/**/*.test.ts'],
+    isolate: false,
+    reporters: ['default', './test/plainReporter.ts'],
+  },
+});
