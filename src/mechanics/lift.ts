@@ -11,13 +11,23 @@ export interface ChainLink {
   readonly segment: Segment;
   /** The joint at this segment's end nearer the support. */
   readonly joint: Joint;
+  /** Which of the segment's ends that is. */
+  readonly near: 'proximal' | 'distal';
   /** +1 where flexion turns the segment forward and down (clockwise seen from the right), else −1. */
   readonly turn: 1 | -1;
 }
 
 export type FollowRule =
-  /** Flexes by `perLeading` of the leading joint's angle, up to the athlete's own limit. */
-  | { readonly joint: Joint; readonly rule: 'proportional'; readonly perLeading: number }
+  /**
+   * Starts from the angle that balances the straight body and flexes by `perLeading` of the leading
+   * joint's angle, up to `mostDeg` and to the athlete's own limit.
+   */
+  | {
+      readonly joint: Joint;
+      readonly rule: 'proportional';
+      readonly perLeading: number;
+      readonly mostDeg: number;
+    }
   /** Turns until body and load together stand over the middle of the foot. */
   | { readonly joint: Joint; readonly rule: 'balance' };
 
