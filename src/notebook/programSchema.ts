@@ -1,0 +1,96 @@
+import { z } from 'zod';
+import { count, group, must, oneOf, quantity, text } from './field.ts';
+import { actionNames, liftNames } from './knownNames.ts';
+
+const load = z
+  .string({
+    error: ({ input }) =>
+      must('a share ("80 %"), a mass ("70 kg") or a repetition maximum ("8 RM"), with its unit')({
+        input,
+      }),
+  })
+  .describe('A share of the best single repetition ("80 %"), a mass ("70 kg"), or "8 RM"');
+
+const tempo = z
+  .string({ error: must('a text such as 3-0-1') })
+  .describe('Seconds lowering, held at the bottom and lifting, such as 3-0-1 (default 2-0-1)');
+
+const sets = count('Sets', 20, 'work has at least 1 set');
+const reps = count('Repetitions a set', 50, 'a set has at least 1 repetition');
+const rest = quantity('time', 'Rest between sets (default 120 s)', '120 s').optional();
+
+const liftWork = z.strictObject({
+  lift: oneOf('lift', liftNames, 'The lift done'),
+  machine: text('Name of an entry of machines').optional(),
+  from: quantity('angle', 'Start of the range'),
+  to: quantity('angle', 'End of the range'),
+  load: load.optional(),
+  reserve: z
+    .number({ error: must('a number of repetitions left') })
+    .int({ error: ({ input }) => `is ${input}; it must be a whole number` })
+    .min(0, { error: ({ input }) => `is ${input}; 0 means no repetition is left` })
+    .max(20, { error: ({ input }) => `is ${input}; at most 20 can be read` })
+    .describe('Repetitions that could still have been done, instead of load: no unit')
+    .optional(),
+  sets,
+  reps,
+  tempo: tempo.optional(),
+  rest,
+});
+
+const holdWork = z.strictObject({
+  hold: oneOf(
+    'joint action or lift',
+    [...actionNames, ...liftNames],
+    'The joint action or lift held still',
+  ),
+  at: quantity('angle', 'Joint angle of the hold'),
+  effort: quantity('share', 'Share of the strongest hold possible', '90 %'),
+  sets,
+  reps,
+  seconds: z
+    .number({ error: must('a number of seconds, without a unit') })
+    .gt(0, { error: ({ input }) => `is ${input}; a hold lasts longer than 0 s` })
+    .max(120, { error: ({ input }) => `is ${input}; a hold of at most 120 s can be read` })
+    .describe('Length of each hold: seconds, no unit'),
+  rest,
+});
+
+const deload = z.strictObject({
+  week: count('Which week of the block', 104, 'weeks count from 1'),
+  sets: z
+    .string({ error: must('half or a share such as 50 %') })
+    .describe('The share of sets that stays: half, or in %'),
+});
+
+/** A block of training. */
+export const program = z.strictObject(
+  {
+    weeks: count('Length of the block', 104, 'a program lasts at least 1 week'),
+    'sessions per week': count('Sessions', 14, 'a week has at least 1 session'),
+    work: z
+      .array(
+        z.union([liftWork, holdWork], { error: must('work with "lift:" or "hold:"') }),
+        group('a list, each entry after "- "'),
+      )
+      .min(1, 'is an empty list; a program has at least one entry'),
+    progress: z
+      .string({ error: must('a change such as 2.5 % per week') })
+      .describe('Change of load from week to week, in % per week (default 0)')
+      .optional(),
+    deload: z
+      .union([deload, z.array(deload)], { error: must('such as { week: 4, sets: half }') })
+      .describe('Weeks with fewer sets')
+      .optional(),
+  },
+  group('a group of lines such as weeks: 8'),
+);
+
+/** Work with a moving load, before units are read. */
+export type LiftWorkFile = z.infer<typeof liftWork>;
+/** A hold, before units are read. */
+export type HoldWorkFile = z.infer<typeof holdWork>;
+/** A lighter week, before units are read. */
+export type DeloadFile = z.infer<typeof deload>;
+/** A block of the right shape, before units are read. */
+export type ProgramFile = z.infer<typeof program>;

@@ -1,0 +1,96 @@
+import { degreesText, isAbove, type Reading, rad } from './reading.ts';
+import type { Path, Radian } from './scenario.ts';
+
+/** One end of a range: its anatomical angle and where the file says so. */
+export interface End {
+  readonly angle: Radian;
+  readonly path: Path;
+}
+
+export interface Range {
+  readonly from: End;
+  readonly to: End;
+}
+
+/** What a range of a lift is held against. */
+interface LiftRange {
+  readonly name: string;
+  readonly leading: string;
+  readonly rangeDeg: readonly [number, number];
+}
+
+/** How far the athlete's own knee goes, and where the file says so. */
+export interface KneeLimit {
+  readonly angle: Radian;
+  readonly path: Path;
+}
+
+/**
+ * Reads one end of a range.
+ *
+ * @returns undefined if there is none that can be used; problems are collected, never thrown
+ */
+export function readEnd(
+  reading: Reading,
+  raw: string | undefined,
+  path: Path,
+  joint: string,
+): End | undefined {
+  const angle = reading.angle(path, raw, joint);
+  return angle === undefined ? undefined : { angle, path };
+}
+
+/**
+ * Reads `from` and `to` of a group.
+ *
+ * Included angles fall while flexion rises, so a file with that convention may write the range in
+ * either order; a file with flexion writes the smaller angle first.
+ *
+ * @param path of the group that holds them
+ * @returns the ends by rising flexion, or undefined; problems are collected, never thrown
+ */
+export function readRange(
+  reading: Reading,
+  raw: { readonly from?: string | undefined; readonly to?: string | undefined },
+  path: Path,
+  joint: string,
+): Range | undefined {
+  const from = readEnd(reading, raw.from, [...path, 'from'], joint);
+  const to = readEnd(reading, raw.to, [...path, 'to'], joint);
+  if (!from || !to) return undefined;
+  if (isAbove(to.angle, from.angle)) return { from, to };
+  const isEqual = !isAbove(from.angle, to.angle);
+  if (!isEqual && reading.convention === 'included') return { from: to, to: from };
+  const message = isEqual
+    ? `from and to are both ${raw.to}; a range needs two different angles`
+    : `from is ${raw.from} and to is ${raw.to}; from must be the smaller one`;
+  reading.refuse(from.path, { code: 'bad-range', message });
+  return undefined;
+}
+
+/** Refuses ends beyond what a lift is known for; problems are collected, never thrown. */
+export function checkLiftRange(reading: Reading, lift: LiftRange, ends: readonly End[]): void {
+  const [least, most] = lift.rangeDeg;
+  for (const { angle, path } of ends) {
+    if (!isAbove(angle, rad(most)) && !isAbove(rad(least), angle)) continue;
+    const message = `${path.at(-1)} is ${reading.flexionText(angle)}; ${lift.name} runs from ${least} to ${most} deg`;
+    reading.refuse(path, { code: 'outside-lift', message });
+  }
+}
+
+/**
+ * Refuses an end beyond the athlete's own knee, naming both.
+ *
+ * @param what the thing that goes too far, as in "target"
+ */
+export function checkKneeLimit(
+  reading: Reading,
+  end: End | undefined,
+  limit: KneeLimit | undefined,
+  what: string,
+): void {
+  if (!end || !limit || !isAbove(end.angle, limit.angle)) return;
+  const owner = limit.path[0] === 'group' ? 'group' : 'athlete';
+  const message = `${what} goes to ${reading.flexionText(end.angle)}, past the ${owner}'s limit of ${degreesText(limit.angle)} deg (${owner}.limits.knee flexion)`;
+  reading.refuse(end.path, { code: 'past-knee-limit', message });
+}

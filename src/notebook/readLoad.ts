@@ -1,0 +1,95 @@
+import { dimensionOf } from './quantity.ts';
+import type { Expected, Reading } from './reading.ts';
+import type { Load, Path } from './scenario.ts';
+
+const mass: Expected = {
+  dimension: 'mass',
+  example: '70 kg',
+  least: 0.1,
+  most: 600,
+  bounds: 'a load lies above 0 kg and below 600 kg',
+};
+const share: Expected = {
+  dimension: 'share',
+  example: '80 %',
+  least: 1e-6,
+  most: 1,
+  bounds: 'a load lies above 0 % and up to 100 % of the best single repetition',
+};
+const mostRepetitions = 50;
+
+interface LoadDraft {
+  readonly load?: string | undefined;
+  readonly reserve?: number | undefined;
+  readonly reps?: number | undefined;
+}
+
+/**
+ * Reads how heavy work is: exactly one of `load` and `reserve`.
+ *
+ * @param written the names that stand in the file, also those whose values were refused
+ * @param path of the work
+ * @returns the load, or undefined; problems are collected, never thrown
+ */
+export function readLoad(
+  reading: Reading,
+  work: LoadDraft,
+  written: readonly string[],
+  path: Path,
+): Load | undefined {
+  const [hasLoad, hasReserve] = [written.includes('load'), written.includes('reserve')];
+  if (hasLoad && hasReserve) {
+    const message = 'work has both load and reserve; either one says how heavy it is';
+    const hint = 'delete one of the two';
+    reading.refuse([...path, 'reserve'], { code: 'two-loads', message, hint, key: true });
+  }
+  if (!hasLoad && !hasReserve) {
+    const message = 'work has no load';
+    const hint = 'write load: 80 %, load: 70 kg, load: 8 RM, or reserve: 2 (repetitions left)';
+    reading.refuse(path, { code: 'no-load', message, hint });
+  }
+  if (work.load !== undefined) return readWrittenLoad(reading, work.load, work.reps, path);
+  return work.reserve === undefined ? undefined : { kind: 'reserve', reps: work.reserve };
+}
+
+function readWrittenLoad(
+  reading: Reading,
+  raw: string,
+  reps: number | undefined,
+  path: Path,
+): Load | undefined {
+  const at = [...path, 'load'];
+  const maximum = /^\s*(\S+)\s*RM\s*$/i.exec(raw)?.[1];
+  if (maximum !== undefined) return repetitionMaximum(reading, maximum, reps, at);
+  const dimension = dimensionOf(raw, reading.units);
+  if (dimension === 'share') {
+    const value = reading.quantity(at, raw, share);
+    return value === undefined ? undefined : { kind: 'share', share: value };
+  }
+  if (dimension === 'mass' || /\d,\d/.test(raw)) {
+    const value = reading.quantity(at, raw, mass);
+    return value === undefined ? undefined : { kind: 'mass', mass: value };
+  }
+  const message = `load is "${raw}"; write a share ("80 %"), a mass ("70 kg") or a repetition maximum ("8 RM")`;
+  reading.refuse(at, { code: 'bad-load', message });
+  return undefined;
+}
+
+function repetitionMaximum(
+  reading: Reading,
+  written: string,
+  reps: number | undefined,
+  path: Path,
+): Load | undefined {
+  const most = Number(written);
+  if (!Number.isInteger(most) || most < 1 || most > mostRepetitions) {
+    const message = `load is ${written} RM; write a whole number from 1 to ${mostRepetitions}, for example "8 RM"`;
+    reading.refuse(path, { code: 'bad-load', message });
+    return undefined;
+  }
+  if (reps !== undefined && reps > most) {
+    const message = `load is ${most} RM, a weight that can be lifted ${most} times, but reps is ${reps}`;
+    reading.refuse(path, { code: 'too-many-reps', message });
+  }
+  return { kind: 'repetition maximum', reps: most };
+}

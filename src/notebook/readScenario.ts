@@ -1,0 +1,92 @@
+import { complete, optional } from './complete.ts';
+import { type Draft, draftOf } from './draft.ts';
+import { type Problem, sortProblems } from './problem.ts';
+import { readQuantity } from './quantity.ts';
+import type { KneeLimit } from './range.ts';
+import { Reading } from './reading.ts';
+import { readMachines } from './readMachines.ts';
+import { readPrograms } from './readPrograms.ts';
+import { readSubject } from './readSubject.ts';
+import { readTarget } from './readTarget.ts';
+import { readTests } from './readTests.ts';
+import type { Path, Scenario } from './scenario.ts';
+import { type ScenarioFile, scenarioSchema } from './schema.ts';
+import { shapeProblems } from './shapeProblems.ts';
+import { readSource, type Source } from './source.ts';
+import { loadUnitTable } from './unitTable.ts';
+
+/** Either a scenario, or what is wrong with the file; ask for `problems` first. */
+export type ReadScenario =
+  | {
+      readonly scenario: Scenario;
+      /** Places further problems: `source.at(program.path)`. */
+      readonly source: Source;
+      /** Allowed, but worth a look; sorted and located like problems. */
+      readonly notes: readonly Problem[];
+      readonly problems?: undefined;
+    }
+  | {
+      readonly problems: readonly Problem[];
+      readonly scenario?: undefined;
+      readonly source?: undefined;
+      readonly notes?: undefined;
+    };
+
+type FileDraft = NonNullable<Draft<ScenarioFile>>;
+
+/**
+ * Reads a coach's file into a scenario: SI units, radians, anatomical angles.
+ *
+ * Shape, units and plain sense are checked together, so that one run shows everything that is
+ * wrong. Asynchronous only because mathjs, which knows the units, is loaded on the first call.
+ *
+ * @param file the name to show in problems
+ * @param text what the file holds
+ * @returns the scenario, or its problems sorted by place; rejects only on a fault of ours
+ */
+export async function readScenario(file: string, text: string): Promise<ReadScenario> {
+  const { source, problems } = readSource(file, text);
+  if (problems) return { problems: sortProblems(problems) };
+  const { draft, problems: shape } = readShape(source);
+  const reading = new Reading(source, await loadUnitTable(), draft?.angles);
+  const scenario = draft && convert(reading, draft);
+  const all = sortProblems([...shape, ...reading.problems]);
+  if (all.length > 0) return { problems: all };
+  if (!scenario) throw new Error(`${file}: a value was left out without a problem`);
+  return { scenario, source, notes: sortProblems(reading.notes) };
+}
+
+function readShape(source: Source): { draft: Draft<ScenarioFile>; problems: readonly Problem[] } {
+  const checked = scenarioSchema.safeParse(source.value);
+  const issues = checked.success ? [] : checked.error.issues;
+  const { problems, broken } = shapeProblems(scenarioSchema, issues, source);
+  return { draft: draftOf<ScenarioFile>(source.value, broken), problems };
+}
+
+function convert(reading: Reading, draft: FileDraft): Scenario | undefined {
+  const isGroup = draft.group !== undefined && draft.athlete === undefined;
+  const kneeLimit = kneeLimitOf(reading, draft);
+  const machineNames = Object.keys(draft.machines ?? {});
+  const isOnePerson = Object.hasOwn(Object(reading.source.value), 'athlete');
+  return complete<Scenario>({
+    file: reading.source.file,
+    title: draft.title,
+    ...optional('note', draft.note),
+    convention: draft.angles,
+    subject: readSubject(reading, draft),
+    tests: readTests(reading, draft.tests, isOnePerson && !isGroup),
+    target: readTarget(reading, draft.target, kneeLimit),
+    machines: readMachines(reading, draft.machines),
+    ...optional('minutesPerWeek', draft.limits?.['minutes per week']),
+    programs: readPrograms(reading, draft.programs, { machineNames, kneeLimit }),
+  });
+}
+
+/** Read apart from the subject, whose other values may be wrong; that is reported there. */
+function kneeLimitOf(reading: Reading, draft: FileDraft): KneeLimit | undefined {
+  const owner = draft.athlete ? 'athlete' : 'group';
+  const raw = draft[owner]?.limits?.['knee flexion'];
+  const angle = raw === undefined ? undefined : readQuantity(raw, 'angle', reading.units).value;
+  const path: Path = [owner, 'limits', 'knee flexion'];
+  return angle === undefined ? undefined : { angle, path };
+}

@@ -1,0 +1,146 @@
+import { actions } from '../tables/actions.ts';
+import { lifts } from '../tables/lifts.ts';
+import { complete, optional } from './complete.ts';
+import { didYouMean } from './didYouMean.ts';
+import type { Draft } from './draft.ts';
+import type { HoldWorkFile, LiftWorkFile } from './programSchema.ts';
+import { checkKneeLimit, checkLiftRange, type KneeLimit, readEnd, readRange } from './range.ts';
+import type { Expected, Reading } from './reading.ts';
+import { readLoad } from './readLoad.ts';
+import type { HoldWork, LiftWork, Path, Second, Work } from './scenario.ts';
+
+type LiftDraft = NonNullable<Draft<LiftWorkFile>>;
+type HoldDraft = NonNullable<Draft<HoldWorkFile>>;
+
+/** What work is held against. */
+export interface Surroundings {
+  readonly machineNames: readonly string[];
+  readonly kneeLimit: KneeLimit | undefined;
+}
+
+const rest: Expected = {
+  dimension: 'time',
+  example: '120 s',
+  least: 0,
+  most: 3600,
+  bounds: 'a rest lies between 0 s and 60 min',
+};
+const effort: Expected = {
+  dimension: 'share',
+  example: '90 %',
+  least: 1e-6,
+  most: 1,
+  bounds: 'an effort lies above 0 % and up to 100 %',
+};
+const defaultRest: Second = 120;
+const defaultTempo = '2-0-1';
+const longestPhase: Second = 60;
+
+/**
+ * Reads one entry of a program's work.
+ *
+ * @param path of the entry
+ * @returns the work in SI with anatomical angles, or undefined; problems are collected, never thrown
+ */
+export function readWork(
+  reading: Reading,
+  work: LiftDraft | HoldDraft,
+  path: Path,
+  around: Surroundings,
+): Work | undefined {
+  return isHold(work)
+    ? readHold(reading, work, path, around)
+    : readLift(reading, work, path, around);
+}
+
+const isHold = (work: LiftDraft | HoldDraft): work is HoldDraft => Object.hasOwn(work, 'hold');
+
+function readLift(
+  reading: Reading,
+  work: LiftDraft,
+  path: Path,
+  around: Surroundings,
+): LiftWork | undefined {
+  const lift = lifts.find(({ name }) => name === work.lift);
+  const joint = lift?.leading ?? 'knee';
+  const range = readRange(reading, work, path, joint);
+  if (lift && range) checkLiftRange(reading, lift, [range.from, range.to]);
+  if (joint === 'knee') checkKneeLimit(reading, range?.to, around.kneeLimit, work.lift ?? 'work');
+  checkMachine(reading, work, path, around);
+  return complete<LiftWork>({
+    kind: 'lift',
+    lift: work.lift,
+    from: range?.from.angle,
+    to: range?.to.angle,
+    load: readLoad(reading, work, Object.keys(work), path),
+    sets: work.sets,
+    reps: work.reps,
+    tempo: readTempo(reading, work.tempo ?? defaultTempo, [...path, 'tempo']),
+    rest:
+      work.rest === undefined ? defaultRest : reading.quantity([...path, 'rest'], work.rest, rest),
+    ...optional('machine', work.machine),
+    path,
+  });
+}
+
+function readHold(
+  reading: Reading,
+  work: HoldDraft,
+  path: Path,
+  around: Surroundings,
+): HoldWork | undefined {
+  const lift = lifts.find(({ name }) => name === work.hold);
+  const action = Object.entries(actions).find(([name]) => name === work.hold);
+  const joint = lift?.leading ?? action?.[1] ?? 'knee';
+  const at = readEnd(reading, work.at, [...path, 'at'], joint);
+  if (lift && at) checkLiftRange(reading, lift, [at]);
+  if (joint === 'knee') checkKneeLimit(reading, at, around.kneeLimit, `hold of ${work.hold}`);
+  return complete<HoldWork>({
+    kind: 'hold',
+    of: work.hold,
+    at: at?.angle,
+    effort: reading.quantity([...path, 'effort'], work.effort, effort),
+    sets: work.sets,
+    reps: work.reps,
+    seconds: work.seconds,
+    rest:
+      work.rest === undefined ? defaultRest : reading.quantity([...path, 'rest'], work.rest, rest),
+    path,
+  });
+}
+
+function checkMachine(
+  reading: Reading,
+  { machine, lift: name }: LiftDraft,
+  path: Path,
+  { machineNames }: Surroundings,
+): void {
+  if (machine === undefined) return;
+  const at = [...path, 'machine'];
+  const lift = lifts.find((known) => known.name === name);
+  if (lift && lift.resistance.kind !== 'machine torque') {
+    const message = `${lift.name} uses no machine`;
+    reading.refuse(at, { code: 'no-machine-here', message, hint: 'delete machine', key: true });
+  }
+  if (machineNames.includes(machine)) return;
+  const meant = didYouMean(machine, machineNames);
+  const known =
+    machineNames.length > 0 ? `known: ${machineNames.join(', ')}` : 'describe it under machines:';
+  const hint = meant === undefined ? known : `did you mean "${meant}"?`;
+  const message = `there is no machine "${machine}" in this file`;
+  reading.refuse(at, { code: 'unknown-machine', message, hint });
+}
+
+function readTempo(reading: Reading, raw: string, path: Path): LiftWork['tempo'] | undefined {
+  const match = /^(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)$/.exec(raw.trim());
+  if (match) {
+    const [lowering, bottom, lifting] = [Number(match[1]), Number(match[2]), Number(match[3])];
+    const isTimed = lowering + lifting > 0;
+    if (isTimed && Math.max(lowering, bottom, lifting) <= longestPhase) {
+      return [lowering, bottom, lifting];
+    }
+  }
+  const message = `tempo is "${raw}"; write seconds lowering, held at the bottom and lifting, for example 3-0-1`;
+  reading.refuse(path, { code: 'bad-tempo', message });
+  return undefined;
+}

@@ -1,0 +1,163 @@
+import type { Problem } from './problem.ts';
+import { type Quantity, readQuantity } from './quantity.ts';
+import type { Path, Radian, Scenario } from './scenario.ts';
+import type { Source } from './source.ts';
+import type { Dimension, UnitTable } from './unitTable.ts';
+import { lastName, pathName } from './valueName.ts';
+
+export type Convention = Scenario['convention'];
+
+/** What a quantity must be; SI bounds, outside of which it is a slip of the pen. */
+export interface Expected {
+  readonly dimension: Dimension;
+  readonly example?: string;
+  readonly least?: number;
+  readonly most?: number;
+  /** Said after the value when it is out of bounds. */
+  readonly bounds?: string;
+}
+
+export interface Complaint {
+  readonly code: string;
+  readonly message: string;
+  readonly hint?: string;
+  /** Point at the name of the value, not at the value. */
+  readonly key?: boolean;
+}
+
+const halfTurn = Math.PI;
+/** Rounding of a unit must not put a value outside a bound that it equals. */
+const slack = 1e-9;
+/** No knee bends farther: heel on buttock is about 150 deg (common knowledge, used for slips only). */
+const kneeBendsToDeg = 150;
+
+/**
+ * One reading of one file: converts values one by one and collects what is wrong with them.
+ *
+ * Every method takes undefined for a value that was missing or of the wrong kind (already
+ * reported) and answers undefined for a value that cannot be used.
+ */
+export class Reading {
+  readonly source: Source;
+  readonly units: UnitTable;
+  /** Undefined if the file does not say: then angles are checked for their unit only. */
+  readonly convention: Convention | undefined;
+  readonly problems: Problem[] = [];
+  /** What is allowed but worth a look. */
+  readonly notes: Problem[] = [];
+
+  constructor(source: Source, units: UnitTable, convention: Convention | undefined) {
+    this.source = source;
+    this.units = units;
+    this.convention = convention;
+  }
+
+  /** Collects a problem at a path; never throws. */
+  refuse(path: Path, complaint: Complaint): void {
+    this.problems.push(this.located(path, complaint));
+  }
+
+  /** Collects a remark at a path; never throws. */
+  remark(path: Path, complaint: Complaint): void {
+    this.notes.push(this.located(path, complaint));
+  }
+
+  /** Reads a quantity into SI; problems are collected, never thrown. */
+  quantity(path: Path, raw: string | undefined, expected: Expected): number | undefined {
+    if (raw === undefined) return undefined;
+    const quantity = readQuantity(raw, expected.dimension, this.units, expected.example);
+    const value = this.valueOf(path, quantity);
+    if (value === undefined) return undefined;
+    const { least = -Infinity, most = Infinity, bounds = 'that is out of range' } = expected;
+    const tolerance = slack * Math.max(1, Math.abs(value));
+    if (value >= least - tolerance && value <= most + tolerance) return value;
+    const message = `${lastName(path)} is ${raw}; ${bounds}`;
+    this.refuse(path, { code: 'out-of-bounds', message });
+    return undefined;
+  }
+
+  /**
+   * Reads an angle of a joint into an anatomical one (radians; 0 = straight, flexion positive).
+   *
+   * Knee and hip follow the file's convention; an ankle is always counted from neutral.
+   *
+   * @param options.key the angle is itself the name of a value, as in `40 deg: [118]`
+   * @returns undefined after a problem, and in a file without a convention; never throws
+   */
+  angle(
+    path: Path,
+    raw: string | undefined,
+    joint: string,
+    { key = false }: { readonly key?: boolean } = {},
+  ): Radian | undefined {
+    if (raw === undefined) return undefined;
+    const written = this.valueOf(path, readQuantity(raw, 'angle', this.units), key);
+    if (written === undefined || this.convention === undefined) return undefined;
+    const isIncluded = this.convention === 'included' && joint !== 'ankle';
+    const flexion = withoutDust(isIncluded ? halfTurn - written : written);
+    const complaint = joint === 'knee' ? this.kneeComplaint(flexion) : undefined;
+    if (complaint) this.refuse(path, { ...complaint, key });
+    return complaint ? undefined : flexion;
+  }
+
+  /** Writes a knee or hip angle as this file does, in degrees; never throws. */
+  angleText(flexion: Radian): string {
+    if (this.convention !== 'included') return `${degreesText(flexion)} deg`;
+    return `${degreesText(halfTurn - flexion)} deg included`;
+  }
+
+  /** The same, and as knee flexion, which limits and lifts are stated in; never throws. */
+  flexionText(flexion: Radian): string {
+    const anatomical = `${degreesText(flexion)} deg of knee flexion`;
+    return this.convention === 'included'
+      ? `${this.angleText(flexion)} (${anatomical})`
+      : anatomical;
+  }
+
+  private kneeComplaint(flexion: Radian): Complaint | undefined {
+    const written = this.angleText(flexion);
+    if (flexion > rad(kneeBendsToDeg) + slack) {
+      const message =
+        this.convention === 'included'
+          ? `${written} is a knee bent by ${degreesText(flexion)} deg, more than a knee bends; is this a flexion angle (0 = straight)? then write angles: flexion`
+          : `${written} of knee flexion is more than a knee bends; is this an included angle (180 = straight)? then write angles: included`;
+      return { code: 'convention', message };
+    }
+    if (flexion >= -slack) return undefined;
+    const straight = this.convention === 'included' ? 'above 180' : 'below 0';
+    return { code: 'out-of-bounds', message: `${written} is past a straight knee (${straight})` };
+  }
+
+  private valueOf(path: Path, quantity: Quantity, key = false): number | undefined {
+    if (quantity.fault === undefined) return quantity.value;
+    const { code, message, hint } = quantity.fault;
+    const name =
+      key && code !== 'missing-unit' ? `a name in ${lastName(path.slice(0, -1))}` : undefined;
+    const shown = name ?? (code === 'missing-unit' ? pathName(path) : lastName(path));
+    this.refuse(path, {
+      code,
+      message: `${shown} ${message}`,
+      key,
+      ...(hint === undefined ? {} : { hint }),
+    });
+    return undefined;
+  }
+
+  private located(path: Path, { code, message, hint, key = false }: Complaint): Problem {
+    const at = this.source.at(path, { key });
+    return { code, message, at, ...(hint === undefined ? {} : { hint }) };
+  }
+}
+
+/** Degrees into radians; never throws. */
+export const rad = (degrees: number): Radian => (degrees / 180) * Math.PI;
+
+/** Whether the first value lies above the second by more than rounding; never throws. */
+export const isAbove = (value: number, bound: number): boolean => value > bound + slack;
+
+/** Radians as degrees with at most two decimals; never throws. */
+export const degreesText = (angle: Radian): string =>
+  String(Number(((angle / Math.PI) * 180).toFixed(2)));
+
+/** 180 deg included is straight: 0, not 4e-16. */
+const withoutDust = (angle: Radian): Radian => (Math.abs(angle) < 1e-12 ? 0 : angle);

@@ -1,0 +1,99 @@
+import { z } from 'zod';
+import { athlete, meanPerson } from './bodySchema.ts';
+import { group, must, oneOf, quantity, text } from './field.ts';
+import { actionNames } from './knownNames.ts';
+import { program } from './programSchema.ts';
+import { liftTest, torqueTest } from './testSchema.ts';
+
+/**
+ * The shape of a scenario file, before units are read: quantities are still texts ("168 cm").
+ * Messages follow the name of the value, as in `athlete.mass` + `is missing`.
+ */
+
+/** A machine's measured resistance. */
+export const machine = z
+  .strictObject(
+    {
+      load: quantity('mass', 'Weight on the machine during the measurement', '40 kg'),
+      torque: z
+        .record(
+          z.string(),
+          quantity('torque', 'Torque at this angle', '70 N m'),
+          group('a group such as { 10 deg: 70 N m }'),
+        )
+        .describe('Joint angle (deg or rad) → torque of the machine'),
+    },
+    group('a group such as { load: 40 kg, torque: { 10 deg: 70 N m } }'),
+  )
+  .describe('A machine measured by the coach');
+
+/** The range to make stronger. */
+export const target = z
+  .strictObject(
+    {
+      action: oneOf('joint action', actionNames, 'The joint action to make stronger'),
+      from: quantity('angle', 'Start of the range'),
+      to: quantity('angle', 'End of the range', '100 deg'),
+      gain: quantity('share', 'Wanted gain inside the range', '10 %').optional(),
+      within: quantity('weeks', 'Time for the gain').optional(),
+    },
+    group('a group such as { action: knee extension, from: 75 deg, to: 100 deg }'),
+  )
+  .describe('Where the strength is wanted');
+
+const limits = z
+  .strictObject(
+    {
+      'minutes per week': z
+        .number({ error: must('a number of minutes, without a unit') })
+        .gt(0, { error: ({ input }) => `is ${input}; training takes longer than 0 minutes` })
+        .describe('Training time: minutes, no unit')
+        .optional(),
+    },
+    group('a group such as { minutes per week: 120 }'),
+  )
+  .describe('What the programs must keep to');
+
+const conventions =
+  'is missing; it says how this file writes joint angles: "flexion" (0 = straight, a bent knee is more) or "included" (180 = straight, a bent knee is less)';
+
+/** The file's shape, for checking and for the JSON Schema that editors use. */
+export const scenarioSchema = z.strictObject(
+  {
+    title: text('One line that says what is wanted'),
+    note: text('Anything worth knowing').optional(),
+    angles: z
+      .enum(['flexion', 'included'], {
+        error: must('flexion (0 = straight) or included (180 = straight)', conventions),
+      })
+      .describe(
+        'How this file writes joint angles: flexion, 0 = straight; included, 180 = straight',
+      ),
+    athlete: athlete.optional(),
+    group: meanPerson.optional(),
+    tests: z
+      .array(
+        z.union([torqueTest, liftTest], { error: must('a test with "action:" or "lift:"') }),
+        group('a list, each entry after "- "'),
+      )
+      .describe('What was measured')
+      .optional(),
+    target,
+    limits: limits.optional(),
+    machines: z
+      .record(z.string(), machine, group('a group of machines by name'))
+      .describe('Machine name → measured resistance')
+      .optional(),
+    programs: z
+      .record(z.string(), program, group('a group of programs by name'))
+      .describe('Program name → what is done'),
+  },
+  group('a group of lines such as title: and athlete:'),
+);
+
+/** A file of the right shape. */
+export type ScenarioFile = z.infer<typeof scenarioSchema>;
+/** A target of the right shape, before units are read. */
+export type TargetFile = z.infer<typeof target>;
+/** A machine of the right shape, before units are read. */
+export type MachineFile = z.infer<typeof machine>;
