@@ -1,0 +1,153 @@
+import { gridDeg, type OverAngles } from '../mechanics/angleGrid.ts';
+import type { Joint } from '../mechanics/lift.ts';
+import type { Body } from '../mechanics/posture.ts';
+import { naturalSpline, piecewiseLinear } from '../numeric/interpolation.ts';
+import { kneeExtensorHeads, type MuscleHead, specificTension } from '../tables/quadriceps.ts';
+import {
+  coactivation,
+  hipExtensionPerKg,
+  hipExtensionShape,
+  kneeExtensionPerKg,
+  kneeExtensionReferenceDeg,
+  kneeExtensionShape,
+  neuralDrive,
+  plantarflexionPerKg,
+} from '../tables/strength.ts';
+import { headTorque, tendonArm, unchangedHead } from './muscle.ts';
+
+/**
+ * Muscles that extend one joint: the largest isometric torque by angle before training, the
+ * tension of their fibres there, and their heads. A group without heads in the tables carries a
+ * capacity curve only.
+ */
+export interface ExtensorGroup {
+  readonly joint: Joint;
+  /** N·m, one side. */
+  readonly torque: OverAngles;
+  /** Fibre force at full effort over its largest value, 0 to 1. */
+  readonly tension: OverAngles;
+  readonly heads: readonly MuscleHead[];
+}
+
+/** One person as the model sees them. */
+export interface Athlete {
+  readonly body: Body;
+  readonly trained: boolean;
+  readonly groups: Readonly<Record<Joint, ExtensorGroup>>;
+  /**
+   * Strength shown in a lift over the strength of the torque curves, by lift: the effort that the
+   * measured best asks by the curves alone. 1 where none was measured.
+   */
+  readonly liftFactors: Readonly<Record<string, number>>;
+}
+
+/** How an athlete's knee extension differs from the mean person's. */
+export interface KneeStrength {
+  /** Torque over the mean person's. */
+  readonly scale: number;
+  /** Degrees by which the whole curve lies further into flexion. */
+  readonly shiftDeg: number;
+  /** Share of torque added per 40° of flexion from the middle (70°) and taken on the other side. */
+  readonly tilt: number;
+}
+
+export const meanKneeStrength: KneeStrength = { scale: 1, shiftDeg: 0, tilt: 0 };
+
+type Reference = 'female' | 'male' | 'pooled';
+
+const shape = naturalSpline(kneeExtensionShape.anglesDeg, kneeExtensionShape.share);
+const hipShape = piecewiseLinear(hipExtensionShape.anglesDeg, hipExtensionShape.share);
+
+/**
+ * Maximal isometric knee extension torque of the mean person of a kind, N·m, one side.
+ *
+ * @param bodyMass kg
+ * @param kneeDeg knee flexion, valid 0–150 (beyond 20–110 the table is continued by eye)
+ */
+export function meanKneeExtension(reference: Reference, bodyMass: number, kneeDeg: number): number {
+  const perKg = kneeExtensionPerKg[reference].value / shape(kneeExtensionReferenceDeg);
+  return perKg * bodyMass * Math.max(shape(kneeDeg), 0.02);
+}
+
+/**
+ * Knee extension torque of one athlete, N·m: the mean person's curve scaled, shifted and tilted.
+ */
+export function kneeExtension(
+  reference: Reference,
+  bodyMass: number,
+  strength: KneeStrength,
+  kneeDeg: number,
+): number {
+  const tilted = Math.exp((strength.tilt * (kneeDeg - 70)) / 40);
+  return (
+    strength.scale * tilted * meanKneeExtension(reference, bodyMass, kneeDeg - strength.shiftDeg)
+  );
+}
+
+/**
+ * What the muscle tables alone give, N·m: area × specific tension × drive × length–tension ×
+ * pennation × lever, less the antagonists.
+ */
+export function tableKneeExtension(kneeDeg: number, trained: boolean): number {
+  const stress = specificTension.value * neuralDrive[trained ? 'trained' : 'untrained'].value;
+  const agonists = kneeExtensorHeads.reduce(
+    (sum, head) => sum + headTorque(head, kneeDeg, unchangedHead),
+    0,
+  );
+  return stress * agonists * (1 - coactivation.value);
+}
+
+/**
+ * Builds an athlete from body and strength.
+ *
+ * The ratio of `kneeExtension` to the muscle tables is the residual of the model page: whatever
+ * the tables do not explain stays as measured, and training acts through the muscles' ratio of
+ * changed to unchanged torque.
+ */
+export function athleteOf(person: {
+  readonly body: Body;
+  readonly reference: Reference;
+  readonly mass: number;
+  readonly trained: boolean;
+  readonly knee: KneeStrength;
+  readonly liftFactors: Readonly<Record<string, number>>;
+}): Athlete {
+  const { reference, mass } = person;
+  const kneeTorque = gridDeg.map((deg) => kneeExtension(reference, mass, person.knee, deg));
+  const fibreForce = gridDeg.map((deg, i) => (kneeTorque[i] ?? 0) / tendonArm(deg));
+  const largest = Math.max(...fibreForce);
+  const even = gridDeg.map(() => 1);
+  return {
+    body: person.body,
+    trained: person.trained,
+    liftFactors: person.liftFactors,
+    groups: {
+      knee: {
+        joint: 'knee',
+        torque: kneeTorque,
+        tension: fibreForce.map((force) => force / largest),
+        heads: kneeExtensorHeads,
+      },
+      hip: {
+        joint: 'hip',
+        torque: gridDeg.map((deg) => hipExtensionPerKg[reference].value * mass * hipShape(deg)),
+        tension: even,
+        heads: [],
+      },
+      ankle: {
+        joint: 'ankle',
+        torque: gridDeg.map(() => plantarflexionPerKg.value * mass),
+        tension: even,
+        heads: [],
+      },
+    },
+  };
+}
+
+/**
+ * Whether training years count as trained: from one year on (the gate that coaches commonly use
+ * for hard lowering work).
+ */
+export function isTrained(years: number): boolean {
+  return years >= 1;
+}

@@ -1,0 +1,90 @@
+import type { SegmentBody } from '../mechanics/linkage.ts';
+import type { Body } from '../mechanics/posture.ts';
+import {
+  ankleFromHeelShare,
+  defaultLimitsDeg,
+  deLeva,
+  dempster,
+  lengthShares,
+} from '../tables/segments.ts';
+
+export interface BodyMeasures {
+  readonly reference: 'female' | 'male' | 'pooled';
+  /** Metres and kilograms. */
+  readonly stature: number;
+  readonly mass: number;
+  readonly lengths: Readonly<Partial<Record<'thigh' | 'shank' | 'trunk' | 'foot', number>>>;
+  /** Radians. */
+  readonly limits: Readonly<Partial<Record<'ankle dorsiflexion' | 'knee flexion', number>>>;
+}
+
+/**
+ * Segment lengths, masses and mass centres of one person.
+ *
+ * Lengths: measured, else a share of stature (Drillis and Contini 1966). Masses and centres: de
+ * Leva 1996 by sex, or Dempster by Winter 2009 when pooled. The arms are carried as a mass at
+ * shoulder height, because in the lifts covered the hands hold a bar there.
+ */
+export function bodyOf(person: BodyMeasures): Body {
+  const { stature, mass, lengths } = person;
+  const length = (name: 'thigh' | 'shank' | 'trunk' | 'foot') =>
+    lengths[name] ?? lengthShares[name] * stature;
+  const rows = person.reference === 'pooled' ? pooledRows() : sexRows(person.reference);
+  const foot = length('foot');
+  const segment = (l: number, row: { mass: number; centre: number }): SegmentBody => ({
+    length: l,
+    mass: row.mass * mass,
+    centre: row.centre,
+  });
+  const shank = segment(length('shank'), rows.shank);
+  const footMass = rows.foot.mass * mass;
+  // Foot square to the shank, its mass taken on the shank's line at ankle height.
+  const shankAndFoot: SegmentBody = {
+    length: shank.length,
+    mass: shank.mass + footMass,
+    centre: (shank.mass * shank.centre + footMass) / (shank.mass + footMass),
+  };
+  const radians = Math.PI / 180;
+  return {
+    segments: {
+      foot: segment(foot, rows.foot),
+      shank,
+      'shank and foot': shankAndFoot,
+      thigh: segment(length('thigh'), rows.thigh),
+      'trunk, head and arms': segment(length('trunk'), rows.upper),
+    },
+    footLength: foot,
+    ankleFromHeel: ankleFromHeelShare * foot,
+    footCentreFromHeel: rows.foot.centre * foot,
+    ankleHeight: lengthShares.ankleHeight * stature,
+    limits: {
+      ankle: person.limits['ankle dorsiflexion'] ?? defaultLimitsDeg.ankle * radians,
+      knee: person.limits['knee flexion'] ?? defaultLimitsDeg.knee * radians,
+    },
+  };
+}
+
+/** Which lengths were estimated from stature. */
+export function estimatedLengths(person: BodyMeasures): string[] {
+  const names = ['thigh', 'shank', 'trunk', 'foot'] as const;
+  return names.filter((name) => person.lengths[name] === undefined);
+}
+
+function sexRows(reference: 'female' | 'male') {
+  const t = deLeva[reference];
+  const arms = 2 * (t['upper arm'].mass + t.forearm.mass + t.hand.mass);
+  const headAndTrunk = t.head.mass + t.trunk.mass;
+  const fromHip =
+    (headAndTrunk * dempster.headTrunkCentreFromHip + arms * 1) / (headAndTrunk + arms);
+  return {
+    thigh: t.thigh,
+    shank: t.shank,
+    foot: t.foot,
+    upper: { mass: headAndTrunk + arms, centre: 1 - fromHip },
+  };
+}
+
+function pooledRows() {
+  const { thigh, shank, foot, headTrunkArms } = dempster;
+  return { thigh, shank, foot, upper: headTrunkArms };
+}

@@ -1,0 +1,129 @@
+import { type Demand, demandOf } from '../mechanics/demand.ts';
+import type { Joint } from '../mechanics/lift.ts';
+import type { Body } from '../mechanics/posture.ts';
+import { loweringStrength } from '../tables/strength.ts';
+import type { Moment } from './dose.ts';
+import { type Capacity, jointEffort, type Range, rangeAngles } from './heaviestLoad.ts';
+import { possibleRepetitions } from './repetitions.ts';
+
+/** A lift done for repetitions. */
+export interface LiftExercise {
+  readonly kind: 'lift';
+  readonly range: Range;
+  /** kg in the first week, and the heaviest single of the same range before training. */
+  readonly load: number;
+  readonly heaviest: number;
+  readonly sets: number;
+  readonly reps: number;
+  /** Seconds lowering, held at the bottom, lifting. */
+  readonly tempo: readonly [number, number, number];
+}
+
+/** A hold: of one joint's action, or of a lift against something that does not move. */
+export interface HoldExercise {
+  readonly kind: 'hold';
+  readonly of: { readonly joint: Joint } | { readonly range: Range };
+  /** Radians. */
+  readonly at: number;
+  readonly effort: number;
+  readonly sets: number;
+  readonly reps: number;
+  readonly seconds: number;
+}
+
+export type Exercise = LiftExercise | HoldExercise;
+
+/** One posture on the way through a repetition: the share of the range it stands for and efforts. */
+export interface Sample {
+  readonly share: number;
+  readonly leading: number;
+  readonly asked: Demand;
+  /** Required over available torque, fresh, by joint. */
+  readonly effort: Readonly<Record<Joint, number>>;
+}
+
+/**
+ * Efforts along a range with a load, fresh.
+ *
+ * @param strength measured over predicted strength in this lift; divides every effort
+ * @returns one sample a grid angle; empty if a posture cannot be balanced
+ */
+export function samplesOf(
+  range: Range,
+  body: Body,
+  capacity: Capacity,
+  load: number,
+  strength: number,
+): Sample[] {
+  const angles = rangeAngles(range.from, range.to);
+  const demandAt = demandOf(range.lift, body, load, range.machine);
+  const samples: Sample[] = [];
+  for (const [i, leading] of angles.entries()) {
+    const asked = demandAt(leading);
+    if ('impossible' in asked) return [];
+    const before = angles[i - 1] ?? leading;
+    const after = angles[i + 1] ?? leading;
+    const effort = (joint: Joint) => jointEffort(asked, capacity, joint) / strength;
+    samples.push({
+      share: (after - before) / 2 / (range.to - range.from),
+      leading,
+      asked,
+      effort: { knee: effort('knee'), hip: effort('hip'), ankle: effort('ankle') },
+    });
+  }
+  return samples;
+}
+
+/** Largest effort of any joint along the samples. */
+export function hardestEffort(samples: readonly Sample[]): number {
+  return Math.max(
+    0,
+    ...samples.map(({ effort }) => Math.max(effort.knee, effort.hip, effort.ankle)),
+  );
+}
+
+/**
+ * Repetitions really done of a set, and the share of capacity left at each.
+ *
+ * Capacity falls evenly so that at the last possible repetition the sticking point asks all of it.
+ *
+ * @param wanted repetitions written in the program
+ * @param shareOfHeaviest load over the heaviest load of today
+ * @param hardest fresh effort at the sticking point
+ */
+export function freshness(wanted: number, shareOfHeaviest: number, hardest: number): number[] {
+  const possible = Math.max(possibleRepetitions(Math.min(shareOfHeaviest, 1)), 1);
+  const done = Math.min(wanted, Math.floor(possible));
+  const loss = possible > 1 ? (1 - Math.min(hardest, 1)) / (possible - 1) : 0;
+  return Array.from({ length: done }, (_, k) => 1 - loss * k);
+}
+
+/**
+ * Moments of work of one joint in one set.
+ *
+ * Each repetition lowers and lifts through the samples at even speed and pauses at the far end.
+ * Lowering is easier by the ratio of lowering to isometric strength. No effort exceeds 1.
+ */
+export function setMoments(
+  joint: Joint,
+  samples: readonly Sample[],
+  tempo: readonly [number, number, number],
+  fresh: readonly number[],
+): Moment[] {
+  const [lowering, pause, lifting] = tempo;
+  return fresh.flatMap((left) =>
+    samples.flatMap((sample, i) => {
+      const angle = sample.asked.angles[joint];
+      const effort = sample.effort[joint] / left;
+      const atEnd = i === samples.length - 1 ? pause : 0;
+      return [
+        {
+          angle,
+          seconds: lowering * sample.share,
+          effort: Math.min(effort / loweringStrength.value, 1),
+        },
+        { angle, seconds: lifting * sample.share + atEnd, effort: Math.min(effort, 1) },
+      ];
+    }),
+  );
+}

@@ -1,0 +1,81 @@
+import { atAngle, gridAngles, type OverAngles } from '../mechanics/angleGrid.ts';
+import { type Demand, demandOf, type ResistanceTable } from '../mechanics/demand.ts';
+import type { Joint, Lift } from '../mechanics/lift.ts';
+import type { Body } from '../mechanics/posture.ts';
+import { risingRoot } from '../numeric/rootFinding.ts';
+
+/** Largest extension torque by angle of each joint, N·m, one side. */
+export type Capacity = Readonly<Record<Joint, OverAngles>>;
+
+/** A lift over a range of its leading joint (radians), with a machine's table if it has one. */
+export interface Range {
+  readonly lift: Lift;
+  readonly from: number;
+  readonly to: number;
+  readonly machine?: ResistanceTable;
+}
+
+/** The posture of a range that asks most of the muscles, and how much of their best it asks. */
+export interface StickingPoint {
+  /** Leading-joint angle, radians. */
+  readonly angle: number;
+  readonly joint: Joint;
+  /** Required over available torque; infinite where the posture cannot be balanced. */
+  readonly effort: number;
+}
+
+const joints: readonly Joint[] = ['knee', 'hip', 'ankle'];
+
+/** Angles of a range to look at: its ends and the grid points between. */
+export function rangeAngles(from: number, to: number): number[] {
+  return [from, ...gridAngles.filter((angle) => angle > from && angle < to), to];
+}
+
+/** Required over available torque of one joint in one posture; 0 when flexors must work instead. */
+export function jointEffort(asked: Demand, capacity: Capacity, joint: Joint): number {
+  const available = atAngle(capacity[joint], asked.angles[joint]);
+  return Math.max(asked.torques[joint], 0) / available;
+}
+
+/**
+ * Where in a range a load is hardest to hold.
+ *
+ * @param load kg
+ */
+export function stickingPoint(
+  range: Range,
+  body: Body,
+  capacity: Capacity,
+  load: number,
+): StickingPoint {
+  let worst: StickingPoint = { angle: range.from, joint: range.lift.leading, effort: 0 };
+  const demandAt = demandOf(range.lift, body, load, range.machine);
+  for (const angle of rangeAngles(range.from, range.to)) {
+    const asked = demandAt(angle);
+    if ('impossible' in asked)
+      return { angle, joint: range.lift.leading, effort: Number.POSITIVE_INFINITY };
+    for (const joint of joints) {
+      const effort = jointEffort(asked, capacity, joint);
+      if (effort > worst.effort) worst = { angle, joint, effort };
+    }
+  }
+  return worst;
+}
+
+/**
+ * Load at which the sticking point of a range asks a given effort, kg; by default all of it, which
+ * is the heaviest load of the range before any calibration.
+ *
+ * Quasi-static: no bounce, no momentum, no limit of the back.
+ *
+ * @returns 0 when even the empty body asks more
+ */
+export function heaviestLoad(range: Range, body: Body, capacity: Capacity, atEffort = 1): number {
+  const excess = (load: number) => {
+    const { effort } = stickingPoint(range, body, capacity, load);
+    return Math.min(effort, 5) - atEffort;
+  };
+  // A light bar may leave a deep posture unbalanced that a heavier one allows.
+  const lightest = [0, 20, 40, 80].find((load) => excess(load) < 0);
+  return lightest === undefined ? 0 : risingRoot(excess, lightest, 1500, 1e-6);
+}

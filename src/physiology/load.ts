@@ -1,0 +1,21 @@
+import { shareForRepetitions } from './repetitions.ts';
+
+/** How a program states a load. */
+export type LoadRule =
+  | { readonly kind: 'mass'; readonly mass: number }
+  | { readonly kind: 'share'; readonly share: number }
+  | { readonly kind: 'repetition maximum'; readonly reps: number }
+  | { readonly kind: 'reserve'; readonly reps: number };
+
+/**
+ * Load in kg.
+ *
+ * @param heaviest heaviest single of the same lift over the same range, kg
+ * @param reps repetitions of the set; used when the rule counts repetitions left undone
+ */
+export function loadOf(rule: LoadRule, heaviest: number, reps: number): number {
+  if (rule.kind === 'mass') return rule.mass;
+  if (rule.kind === 'share') return rule.share * heaviest;
+  const possible = rule.kind === 'reserve' ? reps + rule.reps : rule.reps;
+  return shareForRepetitions(possible) * heaviest;
+}

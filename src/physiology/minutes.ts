@@ -1,0 +1,38 @@
+/** What a time estimate needs to know of one exercise; seconds. */
+export type Timed = {
+  readonly sets: number;
+  readonly reps: number;
+  /** Between sets. */
+  readonly rest: number;
+} & (
+  | { readonly kind: 'lift'; readonly tempo: readonly [number, number, number] }
+  | { readonly kind: 'hold'; readonly seconds: number }
+);
+
+/** Seconds to change from one exercise to the next (1–2 minutes, common practice). */
+const changeover = 90;
+
+/** Seconds to let go between the efforts of one set of holds (working value). */
+const betweenHolds = 10;
+
+/**
+ * Minutes a week: work, rest between sets (not after the last) and changes of exercise. Warm-up
+ * is left out.
+ *
+ * Check: 5 × 5 at 4 s with 180 s between sets is 820 s.
+ */
+export function minutesPerWeek(sessions: number, exercises: readonly Timed[]): number {
+  const seconds = exercises.reduce(
+    (sum, exercise) =>
+      sum + exercise.sets * setSeconds(exercise) + (exercise.sets - 1) * exercise.rest,
+    changeover * Math.max(exercises.length - 1, 0),
+  );
+  return (sessions * seconds) / 60;
+}
+
+function setSeconds(exercise: Timed): number {
+  if (exercise.kind === 'hold')
+    return exercise.reps * exercise.seconds + (exercise.reps - 1) * betweenHolds;
+  const [lowering, pause, lifting] = exercise.tempo;
+  return exercise.reps * (lowering + pause + lifting);
+}

@@ -1,0 +1,66 @@
+import { piecewiseLinear } from '../numeric/interpolation.ts';
+import {
+  activeShortening,
+  kneeExtensorTendonArm,
+  type MuscleHead,
+  regions,
+  restingStretch,
+  sarcomereCorners,
+} from '../tables/quadriceps.ts';
+import { lengthTension } from './lengthTension.ts';
+
+/** What training has changed in one head, as shares of its first state (0.1 = ten per cent more). */
+export interface HeadChange {
+  /** Added area, one entry a region. */
+  readonly growth: readonly number[];
+  /** Added fibre length (sarcomeres in series); negative when lost. */
+  readonly series: number;
+}
+
+export const unchangedHead: HeadChange = { growth: regions.names.map(() => 0), series: 0 };
+
+/**
+ * Lever of the quadriceps tendon at the knee, metres, by knee flexion in degrees.
+ *
+ * Tendon excursion identity: lever = −dL/dθ. Straight lines between the rows of the table;
+ * constant beyond them.
+ */
+export const tendonArm = piecewiseLinear(
+  kneeExtensorTendonArm.anglesDeg,
+  kneeExtensorTendonArm.arm,
+);
+
+/**
+ * Resting fibre length in optimum lengths by knee flexion in degrees.
+ *
+ * l = l(50°) + stretch · (θ − 50°) · (L0 of vastus lateralis / L0 of the head). The stretch is the
+ * measured one: a rigid tendon and the lever above would give about three times as much, the rest
+ * goes into tendon and fibre rotation. Range of validity 0–120°.
+ */
+export function restingLength(head: MuscleHead, kneeDeg: number): number {
+  const perDegree = (restingStretch.value * 0.0994) / head.fibreLength;
+  return head.restingSarcomere / sarcomereCorners.optimum + perDegree * (kneeDeg - 50);
+}
+
+const shortening = piecewiseLinear(
+  [activeShortening.nearExtensionDeg, activeShortening.flexedDeg],
+  [activeShortening.nearExtension, activeShortening.flexed],
+);
+
+/**
+ * Torque of one head at full drive, N·m per N/cm² of fibre stress, by knee flexion in degrees.
+ *
+ * T = Σ_regions share·(1 + growth)·lever_r · area · f(l) · cos(pennation) · arm, with the fully
+ * active length l = resting length · (1 − shortening) / (1 + series). Left out: passive tension
+ * (no number read), the hip's effect on the rectus femoris, slowing by velocity.
+ */
+export function headTorque(head: MuscleHead, kneeDeg: number, change: HeadChange): number {
+  const length = (restingLength(head, kneeDeg) * (1 - shortening(kneeDeg))) / (1 + change.series);
+  const lead = (regions.leverTiltPer40Deg * (kneeDeg - regions.neutralDeg)) / 40;
+  const sized = regions.area.reduce((sum, share, i) => {
+    const lever = i === 0 ? 1 - lead : 1 + lead;
+    return sum + share * (1 + (change.growth[i] ?? 0)) * lever;
+  }, 0);
+  const pennation = Math.cos((head.pennationDeg * Math.PI) / 180);
+  return head.area * sized * lengthTension(length) * pennation * tendonArm(kneeDeg);
+}

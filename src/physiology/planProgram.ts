@@ -1,0 +1,165 @@
+import type { ResistanceTable } from '../mechanics/demand.ts';
+import type { Joint, Lift } from '../mechanics/lift.ts';
+import { piecewiseLinear } from '../numeric/interpolation.ts';
+import { actions } from '../tables/actions.ts';
+import type { Coefficients } from '../tables/adaptation.ts';
+import { lifts } from '../tables/lifts.ts';
+import type { Athlete } from './athlete.ts';
+import { type Exercise, type Sample, samplesOf } from './exercise.ts';
+import type { Range } from './heaviestLoad.ts';
+import { type LoadRule, loadOf } from './load.ts';
+import {
+  type Block,
+  type HeaviestSingle,
+  heaviestSingles,
+  restingCapacity,
+  untrainedState,
+} from './training.ts';
+
+/** A lift of a program as the coach wrote it; angles in radians, names of the catalogue. */
+export interface WrittenLift {
+  readonly kind: 'lift';
+  readonly lift: string;
+  readonly from: number;
+  readonly to: number;
+  readonly load: LoadRule;
+  readonly sets: number;
+  readonly reps: number;
+  readonly tempo: readonly [number, number, number];
+  readonly machine?: string;
+}
+
+/** A hold as the coach wrote it: of an action or of a lift by name. */
+export interface WrittenHold {
+  readonly kind: 'hold';
+  readonly of: string;
+  readonly at: number;
+  readonly effort: number;
+  readonly sets: number;
+  readonly reps: number;
+  readonly seconds: number;
+}
+
+export interface WrittenProgram extends Omit<Block, 'exercises'> {
+  readonly work: readonly (WrittenLift | WrittenHold)[];
+}
+
+/** A machine as measured: torques (N·m) by angle (rad) with one load (kg). */
+export interface WrittenMachine {
+  readonly load: number;
+  readonly points: readonly { readonly angle: number; readonly torque: number }[];
+}
+
+/** A single the athlete has really lifted: range end in radians, kg. */
+export interface MeasuredSingle {
+  readonly lift: string;
+  readonly to: number;
+  readonly best: number;
+}
+
+/** An exercise with what its load was taken from. */
+export interface PlannedExercise {
+  readonly exercise: Exercise;
+  /** Heaviest single of its range by the model; only for lifts. */
+  readonly heaviest?: HeaviestSingle;
+  /** Efforts along the range with the first week's load, fresh; only for lifts. */
+  readonly samples: readonly Sample[];
+  /** True when the range's own tested single was used for the load. */
+  readonly tested: boolean;
+}
+
+export interface Plan {
+  readonly block: Block;
+  readonly exercises: readonly PlannedExercise[];
+}
+
+/** The lift of a name; the names were checked when the file was read. */
+export function liftNamed(name: string): Lift {
+  const lift = lifts.find((entry) => entry.name === name);
+  if (!lift) throw new Error(`no lift "${name}" in the catalogue`);
+  return lift;
+}
+
+/** The joint an action turns, or undefined if the name is not an action. */
+export function jointOfAction(name: string): Joint | undefined {
+  return Object.entries(actions).find(([action]) => action === name)?.[1];
+}
+
+/**
+ * Turns a written program into a block with loads in kilograms.
+ *
+ * A share, a repetition maximum or a reserve refers to the heaviest single of the same lift over
+ * the same range: the tested one if there is a test to the same angle (within a degree), else the
+ * one the model predicts.
+ */
+export function planProgram(
+  program: WrittenProgram,
+  athlete: Athlete,
+  machines: Readonly<Record<string, WrittenMachine>>,
+  singles: readonly MeasuredSingle[],
+  coefficients: Coefficients,
+): Plan {
+  const exercises = program.work.map((work) =>
+    work.kind === 'hold'
+      ? { exercise: planHold(work), samples: [], tested: false }
+      : planLift(work, athlete, machines, singles, coefficients),
+  );
+  const { weeks, sessionsPerWeek, progress, deloads } = program;
+  const block = { weeks, sessionsPerWeek, progress, deloads };
+  return { block: { ...block, exercises: exercises.map(({ exercise }) => exercise) }, exercises };
+}
+
+function planLift(
+  work: WrittenLift,
+  athlete: Athlete,
+  machines: Readonly<Record<string, WrittenMachine>>,
+  singles: readonly MeasuredSingle[],
+  coefficients: Coefficients,
+): PlannedExercise {
+  const lift = liftNamed(work.lift);
+  const machine = work.machine === undefined ? undefined : machines[work.machine];
+  const range: Range = {
+    lift,
+    from: work.from,
+    to: work.to,
+    ...(machine ? { machine: resistanceOf(machine) } : {}),
+  };
+  const [predicted] = heaviestSingles(athlete, [range], untrainedState(athlete), coefficients);
+  if (!predicted) throw new Error('one range asked for, none answered');
+  const measured = singles.find(
+    (single) => single.lift === work.lift && Math.abs(single.to - work.to) < Math.PI / 180,
+  );
+  const heaviest = measured?.best ?? predicted.load;
+  const { sets, reps, tempo } = work;
+  const load = loadOf(work.load, heaviest, reps);
+  return {
+    exercise: { kind: 'lift', range, load, heaviest, sets, reps, tempo },
+    heaviest: predicted,
+    samples: samplesOf(
+      range,
+      athlete.body,
+      restingCapacity(athlete),
+      load,
+      athlete.liftFactors[lift.name] ?? 1,
+    ),
+    tested: measured !== undefined,
+  };
+}
+
+function planHold(work: WrittenHold): Exercise {
+  const joint = jointOfAction(work.of);
+  const { at, effort, sets, reps, seconds } = work;
+  const of = joint ? { joint } : { range: { lift: liftNamed(work.of), from: at, to: at } };
+  return { kind: 'hold', of, at, effort, sets, reps, seconds };
+}
+
+function resistanceOf(machine: WrittenMachine): ResistanceTable {
+  const points = [...machine.points].sort((a, b) => a.angle - b.angle);
+  return {
+    load: machine.load,
+    torqueAt: piecewiseLinear(
+      points.map(({ angle }) => angle),
+      points.map(({ torque }) => torque),
+    ),
+  };
+}

@@ -1,0 +1,161 @@
+import type { Sourced } from './sourced.ts';
+
+/**
+ * How strong people are at which angle, before any test of the athlete at hand.
+ */
+
+/**
+ * Shape of maximal isometric knee extension torque, share of the peak, by knee flexion (degrees).
+ *
+ * 20–100°: Marginson and Eston 2001, J Sports Sci 19:875 (eight men, 35.2 ± 4.3, 63.6 ± 9.1,
+ * 93.6 ± 6.5, 100, 77.9 ± 13.7 %; read), moved inside their own spread toward the flatter study
+ * below. 110°: a 2021 study (Front Physiol 12:789867, 16 men; read) found 110° only 42 ± 12 %
+ * above 20°, where a straight continuation of the first gives about double: set between, with
+ * the difference as spread. 0° is continued by eye. Beyond 110° no isometric test was read; squats
+ * below parallel lose only 3.6 % of load to those at parallel (Cotter 2013, J Strength Cond Res
+ * 27:1765), so the curve is continued flatter (prior; passive stretch and the calf against the
+ * thigh are part of it).
+ */
+export const kneeExtensionShape = {
+  anglesDeg: [0, 20, 40, 60, 80, 100, 110, 125, 150],
+  share: [0.14, 0.375, 0.65, 0.936, 1, 0.8, 0.69, 0.64, 0.58],
+  spread: [0.1, 0.06, 0.09, 0.065, 0.05, 0.12, 0.15, 0.2, 0.2],
+  known: 'derived',
+  source:
+    'Marginson and Eston 2001, J Sports Sci 19:875; Front Physiol 2021, 12:789867; ends continued by eye',
+} as const;
+
+/**
+ * Mid-range maximal knee extension torque, N·m per kg of body mass: middle of the 95 % bands of
+ * the mean of Šarabon, Kozinc and Perman 2021, Front Physiol 12:767941 (411 studies, men
+ * 2.92–3.45, women 2.08–2.74; read), taken to hold at 60°. `spread` is between persons (20–25 %).
+ */
+export const kneeExtensionPerKg: Readonly<Record<'male' | 'female' | 'pooled', Sourced>> = {
+  male: perKg(3.185, 'Šarabon 2021, Front Physiol 12:767941'),
+  female: perKg(2.41, 'Šarabon 2021, Front Physiol 12:767941'),
+  pooled: perKg(2.8, 'midway between the sexes of Šarabon 2021'),
+};
+export const kneeExtensionReferenceDeg = 60;
+
+/**
+ * Hip extension, shape by hip flexion (degrees): share of the value at 90°, from the mean-strength
+ * regression 3338.1 − 15.711·α + 0.04626·α², α the included angle (Chaffin and Andersson,
+ * Occupational Biomechanics; recalled). The extensors act as one group; that the curve still
+ * rises beyond 90° is that regression's, no measurement beyond 120° was read.
+ */
+export const hipExtensionShape = {
+  anglesDeg: [0, 30, 60, 90, 120, 150],
+  share: [0.871, 0.876, 0.919, 1, 1.119, 1.119],
+  known: 'recalled',
+  source: 'Chaffin and Andersson, Occupational Biomechanics (regression)',
+} as const;
+
+/**
+ * Hip extension at 90°, N·m per kg, one side. The sources differ twofold: 2.8 by regressions on
+ * dynamometer tests (225 N·m for the mean man, Chaffin and Andersson; 227 N·m for 80 kg by
+ * Anderson, Madigan and Nussbaum 2007; both recalled), while powerlifters carried 324 N·m a side
+ * at 65 % of their best (Wretenberg 1996, Med Sci Sports Exerc 28:218; read), and the areas and
+ * levers of the muscles would allow more than 5. Set between, with the difference as spread;
+ * women at 0.8 of men (0.53 and 1.04 in the two regressions).
+ */
+export const hipExtensionPerKg: Readonly<Record<'male' | 'female' | 'pooled', Sourced>> = {
+  male: hip(3.9),
+  female: hip(3.1),
+  pooled: hip(3.5),
+};
+
+/**
+ * Ankle plantarflexion near dorsiflexion, N·m per kg: 207.8 ± 38.1 N·m at 25° (ten men, Solianik;
+ * read) with the knee straight, times 0.75 for a bent knee (0.60–0.94 across three studies), over
+ * about 78 kg. One number for all angles: in the lifts covered the ankle stays dorsiflexed.
+ */
+export const plantarflexionPerKg: Sourced = {
+  value: 2,
+  unit: 'N·m/kg',
+  spread: 0.5,
+  known: 'derived',
+  source: 'Solianik, Baltic J Sport Health Sci; ratio from three studies 0.60–0.94',
+};
+
+/**
+ * Share of a muscle that the will can use. Constant over angles: studies disagree even on the
+ * sign of a slope (Kubo 2004 up, Babault 2003 down, Kooistra 2007 flat). Recommended working
+ * values of a reading of eight studies.
+ */
+export const neuralDrive: Readonly<Record<'trained' | 'untrained', Sourced>> = {
+  trained: drive(0.95),
+  untrained: drive(0.9),
+};
+
+/**
+ * Torque the antagonists take back, share of the agonists': 7–8 % (O'Brien 2009, Eur J Appl
+ * Physiol 106:849; read).
+ */
+export const coactivation: Sourced = {
+  value: 0.075,
+  unit: 'share',
+  spread: 0.02,
+  known: 'read',
+  source: 'O’Brien 2009, Eur J Appl Physiol 106:849',
+};
+
+/**
+ * Strength while lowering over isometric strength. In vivo 0.9 (Stotz 2022; read) to 1.2
+ * (recalled range); isolated muscle far more. The middle, with the conflict as spread.
+ */
+export const loweringStrength: Sourced = {
+  value: 1.05,
+  unit: 'ratio',
+  spread: 0.15,
+  known: 'derived',
+  source: 'Stotz 2022, BMC Sports Sci Med Rehabil 14:13, against isolated-muscle work',
+};
+
+/**
+ * Strength in the sticking region of a heaviest single over strength in a hold, for lifts without
+ * a test: 0.77 at 60°/s (Stotz 2022; read) and 1 at standstill; near the sticking point a heaviest
+ * single moves slower than that, so between the two.
+ */
+export const liftingStrength: Sourced = {
+  value: 0.87,
+  unit: 'ratio',
+  spread: 0.1,
+  known: 'derived',
+  source: 'Stotz 2022, BMC Sports Sci Med Rehabil 14:13',
+};
+
+/**
+ * Share of the one-repetition maximum that allows 1, 2, 3 … repetitions: the common textbook
+ * chart (1–10 read in secondary pages; 11, 12, 15 recalled). Trained people spread widely around
+ * it: 6–26 repetitions at 70 % in the squat (Zourdos 2021; read).
+ */
+export const repetitionChart = {
+  reps: [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 15],
+  share: [1, 0.95, 0.93, 0.9, 0.87, 0.85, 0.83, 0.8, 0.77, 0.75, 0.7, 0.67, 0.65],
+  known: 'read',
+  source: 'common textbook chart',
+} as const;
+
+function perKg(value: number, source: string): Sourced {
+  return { value, unit: 'N·m/kg', spread: 0.22 * value, known: 'derived', source };
+}
+
+function hip(value: number): Sourced {
+  return {
+    value,
+    unit: 'N·m/kg',
+    spread: 0.3 * value,
+    known: 'derived',
+    source: 'Chaffin and Andersson; Anderson 2007 (recalled); Wretenberg 1996, which conflict',
+  };
+}
+
+function drive(value: number): Sourced {
+  return {
+    value,
+    unit: 'share',
+    spread: 0.05,
+    known: 'derived',
+    source: 'Kooistra 2007, O’Brien 2009, Babault 2001 and others, which conflict',
+  };
+}
