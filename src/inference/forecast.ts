@@ -1,0 +1,98 @@
+import type { OverAngles } from '../mechanics/angleGrid.ts';
+import type { Joint } from '../mechanics/lift.ts';
+import { averageOverOrders } from '../numeric/averageOverOrders.ts';
+import {
+  coefficientsFor,
+  type Mechanism,
+  mechanisms,
+  torqueRatio,
+} from '../physiology/adaptation.ts';
+import type { Athlete } from '../physiology/athlete.ts';
+import type { Range } from '../physiology/heaviestLoad.ts';
+import {
+  type Block,
+  type HeaviestSingle,
+  heaviestSingles,
+  type TrainedState,
+  train,
+} from '../physiology/training.ts';
+import type { Coefficients } from '../tables/adaptation.ts';
+import { type AngleRange, type Landing, landing, meanOver, sumOver } from './ranking.ts';
+
+/** What one program is expected to do to one athlete. */
+export interface Forecast {
+  readonly name: string;
+  readonly state: TrainedState;
+  /** Isometric torque after over before, by angle of the target joint. */
+  readonly ratio: OverAngles;
+  /** Relative gain by angle owed to each mechanism; they sum to `ratio` − 1. */
+  readonly shares: ReadonlyMap<Mechanism, OverAngles>;
+  /** Mean relative gain inside the target owed to each mechanism. */
+  readonly targetShares: ReadonlyMap<Mechanism, number>;
+  readonly landing: Landing;
+  readonly bands: readonly Band[];
+  readonly singlesAfter: readonly HeaviestSingle[];
+}
+
+/** A band of angles, 25 degrees wide: what the first week puts there and what comes of it. */
+export interface Band extends AngleRange {
+  /** Hard sets a week of drive dose, both contractions. */
+  readonly hardSets: number;
+  readonly gain: number;
+  readonly shares: ReadonlyMap<Mechanism, number>;
+}
+
+export interface Question {
+  readonly joint: Joint;
+  readonly target: AngleRange;
+  /** Lift ranges whose heaviest single is asked for. */
+  readonly ranges: readonly Range[];
+}
+
+/** Trains the athlete through a block and reads off gains in an isometric test of the joint. */
+export function forecast(
+  name: string,
+  athlete: Athlete,
+  block: Block,
+  question: Question,
+  coefficients: Coefficients,
+): Forecast {
+  const { joint, target } = question;
+  const group = athlete.groups[joint];
+  const state = train(athlete, block, coefficients);
+  const own = coefficientsFor(athlete.trained, coefficients);
+  const ratioBy = (counted: ReadonlySet<Mechanism>) =>
+    torqueRatio(group, state.changes[joint], 'isometric', own, counted);
+  const ratio = ratioBy(new Set(mechanisms));
+  const shares = averageOverOrders(mechanisms, ratioBy);
+  const limit = joint === 'knee' ? athlete.body.limits.knee : target.to;
+  const firstWeek = state.firstWeek?.[joint].drive;
+  const dose = ratio.map((_, i) => (firstWeek?.dynamic[i] ?? 0) + (firstWeek?.isometric[i] ?? 0));
+  const meansOver = (range: AngleRange) =>
+    new Map([...shares].map(([cause, by]) => [cause, meanOver(by, range)]));
+  return {
+    name,
+    state,
+    ratio,
+    shares,
+    targetShares: meansOver(target),
+    landing: landing(group.torque, ratio, target, limit),
+    bands: bandsTo(limit).map((band) => ({
+      ...band,
+      hardSets: sumOver(dose, band),
+      gain: meanOver(ratio, band) - 1,
+      shares: meansOver(band),
+    })),
+    singlesAfter: heaviestSingles(athlete, question.ranges, state, coefficients),
+  };
+}
+
+/** Bands of 25 degrees from straight to the limit; the last one ends there. */
+function bandsTo(limit: number): AngleRange[] {
+  const width = (25 * Math.PI) / 180;
+  const count = Math.min(Math.ceil(limit / width - 1e-9), 6);
+  return Array.from({ length: count }, (_, i) => ({
+    from: i * width,
+    to: Math.min((i + 1) * width, limit),
+  }));
+}

@@ -1,0 +1,121 @@
+import { gridAngles, type OverAngles } from '../mechanics/angleGrid.ts';
+
+/** An angle range in radians. */
+export interface AngleRange {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What a program does to the target, before it is compared with others. */
+export interface Landing {
+  /** Mean relative gain of torque inside the target; 0.1 is ten per cent. */
+  readonly meanGain: number;
+  /** Part of the total gain of torque over all angles that lies inside the target, 0 to 1. */
+  readonly hitShare: number;
+  /** Angle of the largest torque before and after, radians. */
+  readonly peakBefore: number;
+  readonly peakAfter: number;
+}
+
+/**
+ * How a gain by angle meets a target range.
+ *
+ * Averages are integrals over the shared grid by the trapezoid rule with the range's own ends.
+ * Only gains count toward the hit share; a loss somewhere is seen in the curve, not here.
+ *
+ * @param torque N·m before training
+ * @param ratio torque after over before
+ * @param limit largest angle the athlete reaches, radians; angles beyond it do not count
+ */
+export function landing(
+  torque: OverAngles,
+  ratio: OverAngles,
+  target: AngleRange,
+  limit: number,
+): Landing {
+  const gain = ratio.map((r) => r - 1);
+  const newtonMetres = torque.map((t, i) => Math.max(t * (gain[i] ?? 0), 0));
+  const inside = integral(newtonMetres, target);
+  const everywhere = integral(newtonMetres, { from: 0, to: Math.max(limit, target.to) });
+  const after = torque.map((t, i) => t * (ratio[i] ?? 1));
+  return {
+    meanGain: integral(gain, target) / (target.to - target.from),
+    hitShare: everywhere > 0 ? inside / everywhere : 0,
+    peakBefore: peakAngle(torque),
+    peakAfter: peakAngle(after),
+  };
+}
+
+/** Mean of a quantity over a range of angles. */
+export function meanOver(values: OverAngles, range: AngleRange): number {
+  return integral(values, range) / (range.to - range.from);
+}
+
+/** Sum over the grid points of a range (its upper end left out). */
+export function sumOver(values: OverAngles, range: AngleRange): number {
+  const tiny = 1e-9;
+  return gridAngles.reduce(
+    (sum, angle, i) =>
+      angle >= range.from - tiny && angle < range.to - tiny ? sum + (values[i] ?? 0) : sum,
+    0,
+  );
+}
+
+/** ∫ values dθ over a range, straight lines between grid points. */
+function integral(values: OverAngles, range: AngleRange): number {
+  let sum = 0;
+  for (let i = 0; i + 1 < gridAngles.length; i++) {
+    const [a, b] = [gridAngles[i] ?? 0, gridAngles[i + 1] ?? 0];
+    const [low, high] = [Math.max(a, range.from), Math.min(b, range.to)];
+    if (high <= low) continue;
+    const at = (x: number) => {
+      const share = (x - a) / (b - a);
+      return (1 - share) * (values[i] ?? 0) + share * (values[i + 1] ?? 0);
+    };
+    sum += ((at(low) + at(high)) / 2) * (high - low);
+  }
+  return sum;
+}
+
+/** Angle of the largest value, with a parabola through the three points around it. */
+function peakAngle(values: OverAngles): number {
+  const top = values.indexOf(Math.max(...values));
+  const here = gridAngles[top] ?? 0;
+  const [before, at, after] = [values[top - 1], values[top] ?? 0, values[top + 1]];
+  if (before === undefined || after === undefined) return here;
+  const bend = before - 2 * at + after;
+  const step = (gridAngles[1] ?? 0) - (gridAngles[0] ?? 0);
+  return bend === 0 ? here : here + (step * (before - after)) / (2 * bend);
+}
+
+/** A program's place: 1 is best; programs closer than `resolution` to the one above share a tie. */
+export interface Placed<P> {
+  readonly program: P;
+  readonly place: number;
+  /** True when it cannot be told from the best program. */
+  readonly tiesWithBest: boolean;
+}
+
+/**
+ * Orders programs by mean gain in the target, equal gains by hit share, then by name so that the
+ * order never depends on the order of writing.
+ *
+ * @param resolution difference of mean gain that the model can tell apart
+ */
+export function rank<P extends { readonly name: string; readonly landing: Landing }>(
+  programs: readonly P[],
+  resolution: number,
+): Placed<P>[] {
+  const ordered = [...programs].sort(
+    (a, b) =>
+      b.landing.meanGain - a.landing.meanGain ||
+      b.landing.hitShare - a.landing.hitShare ||
+      (a.name < b.name ? -1 : 1),
+  );
+  const best = ordered[0]?.landing.meanGain ?? 0;
+  return ordered.map((program, i) => ({
+    program,
+    place: i + 1,
+    tiesWithBest: best - program.landing.meanGain < resolution,
+  }));
+}

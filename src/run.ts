@@ -1,0 +1,197 @@
+/**
+ * The pipeline, on one page. It chooses what to hand to whom; it does no arithmetic.
+ *
+ *   text ──notebook──▶ Scenario | Problem[]
+ *   Scenario ──inference──▶ Athlete (body, strength fitted to the tests)
+ *   Program ──physiology──▶ Block (loads in kg) ──▶ weeks of training ──▶ gain by angle
+ *   gains ──inference──▶ ranking ──▶ Results ──page──▶ markdown, terminal, JSON
+ */
+import { type Calibration, calibrateLifts, liftFactors } from './inference/calibrateLifts.ts';
+import {
+  fitKneeStrength,
+  type KneeFit,
+  type MeasuredTorque,
+  scored,
+} from './inference/fitKneeStrength.ts';
+import { type Forecast, forecast, type Question } from './inference/forecast.ts';
+import { type Placed, rank } from './inference/ranking.ts';
+import type { Problem } from './notebook/problem.ts';
+import { readScenario } from './notebook/readScenario.ts';
+import type { LiftTest, LiftWork, Program, Scenario } from './notebook/scenario.ts';
+import type { Source } from './notebook/source.ts';
+import { type Athlete, athleteOf, isTrained } from './physiology/athlete.ts';
+import { bodyOf } from './physiology/body.ts';
+import { minutesPerWeek } from './physiology/minutes.ts';
+import {
+  jointOfAction,
+  liftNamed,
+  type Plan,
+  type PlannedExercise,
+  planProgram,
+} from './physiology/planProgram.ts';
+import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/training.ts';
+import { coefficients, modelResolution } from './tables/adaptation.ts';
+
+/** One program, its block in kilograms and what it is expected to do. */
+export interface ProgramResult extends Forecast {
+  readonly program: Program;
+  readonly plan: Plan;
+  readonly minutesPerWeek: number;
+}
+
+/** Everything a report or another program may want to know of one scenario. */
+export interface Results {
+  readonly scenario: Scenario;
+  readonly athlete: Athlete;
+  readonly kneeFit: KneeFit;
+  readonly calibrations: readonly Calibration[];
+  readonly question: Question;
+  readonly singlesBefore: readonly HeaviestSingle[];
+  readonly ranking: readonly Placed<ProgramResult>[];
+}
+
+export type Run =
+  | { readonly results: Results; readonly notes: readonly Problem[]; readonly problems?: undefined }
+  | { readonly problems: readonly Problem[]; readonly results?: undefined };
+
+/**
+ * Evaluates one scenario.
+ *
+ * @param file name to show in problems
+ * @param text what the file holds
+ * @returns results, or every problem found; a file with problems yields no results at all
+ */
+export async function run(file: string, text: string): Promise<Run> {
+  const read = await readScenario(file, text);
+  if (read.problems) return { problems: read.problems };
+  const { scenario, source, notes } = read;
+  const kneeFit = fitKneeStrength(
+    scenario.subject.reference,
+    scenario.subject.mass,
+    measuredTorques(scenario),
+  );
+  const singles = scenario.tests.filter((test) => test.kind === 'lift');
+  const calibrations = calibrateLifts(athleteWith(scenario, kneeFit, {}), singles);
+  const unheld = singles.filter((_, i) => !Number.isFinite(calibrations[i]?.factor));
+  if (unheld.length > 0)
+    return { problems: unheld.map((test) => unbalanced(source, test, test.lift)) };
+  const athlete = athleteWith(scenario, kneeFit, liftFactors(calibrations));
+  const plans = scenario.programs.map((program) =>
+    planProgram(program, athlete, scenario.machines, singles, coefficients),
+  );
+  const problems = scenario.programs.flatMap((program, i) =>
+    loadProblems(source, program, plans[i]?.exercises ?? []),
+  );
+  if (problems.length > 0) return { problems };
+  const results = answer({ scenario, kneeFit, calibrations, athlete }, plans);
+  return { results, notes };
+}
+
+function answer(
+  known: Pick<Results, 'scenario' | 'kneeFit' | 'calibrations' | 'athlete'>,
+  plans: readonly Plan[],
+): Results {
+  const { scenario, athlete } = known;
+  const question = questionOf(scenario);
+  const programs = scenario.programs.map((program, i): ProgramResult => {
+    const plan = plans[i];
+    if (!plan) throw new Error(`no plan for ${program.name}`);
+    return {
+      ...forecast(program.name, athlete, plan.block, question, coefficients),
+      program,
+      plan,
+      minutesPerWeek: minutesPerWeek(program.sessionsPerWeek, program.work),
+    };
+  });
+  return {
+    ...known,
+    question,
+    singlesBefore: heaviestSingles(athlete, question.ranges, untrainedState(athlete), coefficients),
+    ranking: rank(programs, modelResolution.value),
+  };
+}
+
+/** Each angle's scored trials, in the order of the file. */
+export function measuredTorques(scenario: Scenario): MeasuredTorque[] {
+  return scenario.tests.flatMap((test) =>
+    test.kind === 'torque'
+      ? test.points.map(({ angle, trials }) => scored(angle, trials, test.score))
+      : [],
+  );
+}
+
+function athleteWith(
+  scenario: Scenario,
+  fit: KneeFit,
+  factors: Readonly<Record<string, number>>,
+): Athlete {
+  const { subject } = scenario;
+  return athleteOf({
+    body: bodyOf(subject),
+    reference: subject.reference,
+    mass: subject.mass,
+    trained: isTrained(subject.trainingYears),
+    knee: fit.strength,
+    liftFactors: factors,
+  });
+}
+
+/** The target, and every standing lift's range that a test or a program uses. */
+function questionOf(scenario: Scenario): Question {
+  const { action, from, to } = scenario.target;
+  const joint = jointOfAction(action);
+  if (!joint) throw new Error(`no joint for "${action}"`);
+  const tested = scenario.tests.filter((test) => test.kind === 'lift');
+  const worked = scenario.programs.flatMap(({ work }) =>
+    work.filter((entry) => entry.kind === 'lift'),
+  );
+  const ranges = [...tested, ...worked]
+    .map((entry) => ({ lift: liftNamed(entry.lift), from: 0, to: entry.to }))
+    .filter(({ lift }) => lift.support === 'feet')
+    .sort((a, b) => (a.lift.name < b.lift.name ? -1 : 1) * Number(a.lift !== b.lift) || a.to - b.to)
+    .filter((range, i, all) => range.lift !== all[i - 1]?.lift || range.to !== all[i - 1]?.to);
+  return { joint, target: { from, to }, ranges };
+}
+
+/** Loads that the model says cannot be held, each at its place in the file. */
+function loadProblems(
+  source: Source,
+  program: Program,
+  planned: readonly PlannedExercise[],
+): Problem[] {
+  return program.work.flatMap((work, i) => {
+    const plan = planned[i];
+    if (work.kind === 'hold' || plan?.exercise.kind !== 'lift' || !plan.heaviest) return [];
+    const { load, heaviest } = plan.exercise;
+    if (heaviest <= 0) return [unbalanced(source, work, work.lift)];
+    return load > heaviest ? [tooHeavy(source, work, load, plan)] : [];
+  });
+}
+
+function unbalanced(source: Source, entry: LiftWork | LiftTest, lift: string): Problem {
+  return {
+    code: 'cannot-balance',
+    message: `the ${lift} to ${degreesOf(entry.to)} cannot be held in balance over the foot with this body`,
+    at: source.at([...entry.path, 'to']),
+    hint: 'check the segment lengths and the ankle limit, or end the range earlier',
+  };
+}
+
+function tooHeavy(source: Source, work: LiftWork, load: number, plan: PlannedExercise): Problem {
+  const { exercise, heaviest } = plan;
+  const most = exercise.kind === 'lift' ? exercise.heaviest : 0;
+  const known = plan.tested ? 'tested' : 'predicted';
+  const where = heaviest
+    ? `, lost at ${degreesOf(heaviest.at.angle)} by the ${heaviest.at.joint}`
+    : '';
+  const key = work.load.kind === 'reserve' ? 'reserve' : 'load';
+  return {
+    code: 'too-heavy',
+    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} over ${degreesOf(work.from)}–${degreesOf(work.to)} is ${kg(most)} (${known}${where})`,
+    at: source.at([...work.path, key]),
+    hint: 'lower the load, shorten the range, or add a tested best for this range if it is higher',
+  };
+}
+
+const degreesOf = (angle: number) => `${Math.round((angle * 180) / Math.PI)}°`;
+const kg = (mass: number) => `${mass.toFixed(mass < 100 ? 1 : 0)} kg`;
