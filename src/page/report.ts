@@ -24,7 +24,7 @@ export interface Chart {
   readonly title: string;
   readonly xDeg: readonly number[];
   readonly series: readonly { readonly name: string; readonly y: readonly number[] }[];
-  /** The target range, shaded on the axis. */
+  /** The target range, marked under the axis; its name ("target") does not repeat the angles. */
   readonly band?: { readonly fromDeg: number; readonly toDeg: number; readonly name: string };
 }
 

@@ -1,0 +1,162 @@
+#!/usr/bin/env node
+/**
+ * The command: arguments, streams and exit codes; one short function a command.
+ *
+ * Exit 0 done, 1 problems in the files (or reports that no longer match), 2 wrong call. Results go
+ * to stdout or files, messages to stderr.
+ */
+import { mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { Command } from 'commander';
+
+interface Evaluated {
+  readonly file: string;
+  readonly text: string;
+}
+
+const fallbackFolder = 'scenarios';
+const program = new Command('torqueleaf')
+  .description(
+    'Rank training programs by how well their gains land at the joint angles that count.',
+  )
+  .exitOverride()
+  .configureOutput({ writeErr: (text) => process.stderr.write(text) });
+
+program
+  .command('report')
+  .description('evaluate scenarios, print the ranking and write a markdown report of each')
+  .argument('[files...]', `scenario files; every .yaml file of ${fallbackFolder}/ when left out`)
+  .option('--out <folder>', 'where the reports go', 'reports')
+  .option('--full', 'print the whole report, not only the ranking')
+  .option('--json', 'print results as data and write no report')
+  .action((files: string[], options: { out: string; full?: true; json?: true }) =>
+    report(files, options),
+  );
+
+program
+  .command('check')
+  .description('say everything that is wrong with scenarios, and whether their reports still match')
+  .argument('[files...]', `scenario files; every .yaml file of ${fallbackFolder}/ when left out`)
+  .option('--out <folder>', 'where the reports are', 'reports')
+  .action((files: string[], options: { out: string }) => check(files, options));
+
+/** Evaluates each file; a file with problems gets no report, and the exit code says so. */
+async function report(
+  files: readonly string[],
+  options: { out: string; full?: true; json?: true },
+): Promise<void> {
+  const page = await loadPage();
+  const data: object[] = [];
+  for (const scenario of read(files)) {
+    const results = await evaluate(scenario);
+    if (!results) continue;
+    if (options.json) {
+      data.push(page.resultsJson(results));
+      continue;
+    }
+    const whole = page.fullReport(results);
+    const path = join(options.out, reportName(scenario.file));
+    writeWhole(options.out, path, page.renderMarkdown(whole));
+    const shown = options.full ? whole : { ...whole, sections: whole.sections.slice(0, 1) };
+    process.stdout.write(`${page.renderTerminal(shown, width())}\n`);
+    process.stderr.write(`report: ${path}\n`);
+  }
+  if (options.json) process.stdout.write(`${JSON.stringify(data, null, 1)}\n`);
+}
+
+/** Reports problems and reports that differ from what the files would give now. */
+async function check(files: readonly string[], options: { out: string }): Promise<void> {
+  const page = await loadPage();
+  for (const scenario of read(files)) {
+    const results = await evaluate(scenario);
+    if (!results) continue;
+    const path = join(options.out, reportName(scenario.file));
+    const now = page.renderMarkdown(page.fullReport(results));
+    const written = readIfThere(path);
+    if (written === now) process.stdout.write(`${scenario.file}: fine, report matches\n`);
+    else {
+      process.exitCode = 1;
+      const state = written === undefined ? 'there is no report yet' : 'the report is out of date';
+      process.stdout.write(`${scenario.file}: ${state} (${path}); run: torqueleaf report\n`);
+    }
+  }
+}
+
+/** Loaded on use, so that --help answers at once. */
+async function loadPage() {
+  const [markdown, terminal, full, json] = await Promise.all([
+    import('./page/markdown.ts'),
+    import('./page/terminal.ts'),
+    import('./page/fullReport.ts'),
+    import('./page/resultsJson.ts'),
+  ]);
+  return { ...markdown, ...terminal, ...full, ...json };
+}
+
+/** Runs one scenario; prints its problems and notes. */
+async function evaluate({ file, text }: Evaluated) {
+  const [{ run }, { formatProblems }] = await Promise.all([
+    import('./run.ts'),
+    import('./notebook/problem.ts'),
+  ]);
+  const { results, problems, notes } = { notes: [], ...(await run(file, text)) };
+  const messages = problems ?? notes;
+  if (messages.length > 0) process.stderr.write(`${formatProblems(messages, () => text)}\n`);
+  if (problems) process.exitCode = 1;
+  return results;
+}
+
+/** Texts of the files named, or of every scenario in the usual folder. */
+function read(files: readonly string[]): Evaluated[] {
+  const named = files.length > 0 ? files : scenariosIn(fallbackFolder);
+  return named.flatMap((file) => {
+    const text = readIfThere(file);
+    if (text !== undefined) return [{ file, text }];
+    process.stderr.write(`${file}: cannot be read; is the name right?\n`);
+    process.exitCode = 2;
+    return [];
+  });
+}
+
+function scenariosIn(folder: string): string[] {
+  try {
+    return readdirSync(folder)
+      .filter((name) => /\.ya?ml$/.test(name))
+      .sort()
+      .map((name) => join(folder, name));
+  } catch {
+    process.stderr.write(`there is no folder ${folder}/ here; name a scenario file\n`);
+    process.exitCode = 2;
+    return [];
+  }
+}
+
+function readIfThere(path: string): string | undefined {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return undefined;
+  }
+}
+
+/** Writes a file whole or not at all: first beside it, then by renaming. */
+function writeWhole(folder: string, path: string, text: string): void {
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(`${path}.part`, text);
+  renameSync(`${path}.part`, path);
+}
+
+const reportName = (file: string) => basename(file).replace(/\.ya?ml$/, '.md');
+
+const width = () => Math.min(Math.max(process.stdout.columns ?? 80, 38), 100);
+
+async function main(): Promise<void> {
+  try {
+    await program.parseAsync();
+  } catch (error) {
+    if (!(error instanceof Error && 'exitCode' in error)) throw error;
+    process.exitCode = error.exitCode === 0 ? 0 : 2;
+  }
+}
+
+void main();

@@ -1,0 +1,81 @@
+import type { Placed } from '../inference/ranking.ts';
+import type { ProgramResult } from '../run.ts';
+import type { Section } from './report.ts';
+
+/**
+ * The usual cautions, always printed. Need and sources: screening, ACSM preparticipation chapter;
+ * scope, NSCA professional standards 2017; lay-off and lowering work, CSCCa/NSCA 2019; breath and
+ * pressure, MacDougall 1985 and the wall-squat safety study of 2018; spotting, common practice;
+ * minors, NSCA youth stand 2009; pregnancy, ACOG opinion 804. Cut-offs are common practice.
+ */
+const cautions: readonly string[] = [
+  'This report is not medical advice and clears nobody to train or play: return to sport is the decision of a licensed clinician. Local rules and qualified supervision come first.',
+  'Before maximal tests or new hard training: a health questionnaire. Symptoms, or a known heart, metabolic or kidney disease: medical clearance first.',
+  'Pain that is sharp, rising, or lasts past 24 hours: stop. Pain above 3 of 10: less load or range, and ask a clinician. At the front of the knee, deep squats (beyond about 60°) and machine extension near straight (below about 30°) press hardest behind the kneecap.',
+  'New or back from a lay-off: start at half the volume, lowering work most carefully. Severe pain, swelling, weakness or dark urine after training is an emergency.',
+  'Hard holds: breathe out while pushing. Uncontrolled blood pressure, aneurysm, eye or hernia trouble: not without a doctor.',
+  'Bar on the back or in front: rack with pins set just below the lowest position, or trained spotters. Holding against pins: rated rack, collars on, a rack that cannot lift.',
+  'Partial lifts above the athlete’s full lift: let spine and connective tissue get used to it, for example 5 % a week.',
+  'Minors: qualified supervision always, technique first, no unsupervised maximal tests, a guardian’s consent for data. Pregnancy, recent surgery, joint replacement or brittle bones: a clinician sets the ranges.',
+];
+
+/** A caution that a program trips: its number in the list, and why. */
+export interface Tripped {
+  readonly number: number;
+  readonly because: string;
+}
+
+/** Cautions that a program trips by what it contains, in the order of the list. */
+export function tripped(
+  program: ProgramResult,
+  ranking: readonly Placed<ProgramResult>[],
+): Tripped[] {
+  const { work } = program.program;
+  const found: Tripped[] = [];
+  const deep = work.some((w) => w.kind === 'lift' && w.lift.includes('squat') && w.to > 1.05);
+  const straight = work.some(
+    (w) => w.kind === 'lift' && w.lift.includes('extension') && w.from < 0.52,
+  );
+  if (deep) found.push({ number: 3, because: 'it bends the knee deep under load' });
+  else if (straight)
+    found.push({ number: 3, because: 'it loads the nearly straight knee by machine or weight' });
+  if (work.some((w) => w.kind === 'hold'))
+    found.push({ number: 5, because: 'it holds still at high effort' });
+  const bar = work.some((w) => (w.kind === 'lift' ? w.lift : w.of).includes('squat'));
+  if (bar) found.push({ number: 6, because: 'it puts a bar on the shoulders' });
+  if (isHeavyPartial(program, ranking))
+    found.push({ number: 7, because: 'its load is above the heaviest full lift here' });
+  return found;
+}
+
+/** The numbers alone, for the ranking table. */
+export function cautionMarks(
+  program: ProgramResult,
+  ranking: readonly Placed<ProgramResult>[],
+): string[] {
+  return tripped(program, ranking).map(({ number }) => String(number));
+}
+
+/** True if a lift's load exceeds the heaviest single of the same lift over a longer range. */
+function isHeavyPartial(
+  program: ProgramResult,
+  ranking: readonly Placed<ProgramResult>[],
+): boolean {
+  const lifted = ({ plan }: ProgramResult) =>
+    plan.exercises.flatMap(({ exercise }) => (exercise.kind === 'lift' ? [exercise] : []));
+  const everywhere = ranking.flatMap((placed) => lifted(placed.program));
+  return lifted(program).some(({ range, load }) =>
+    everywhere.some(
+      (other) =>
+        other.range.lift === range.lift && other.range.to > range.to && other.heaviest < load,
+    ),
+  );
+}
+
+/** All cautions, numbered. */
+export function cautionSection(): Section {
+  return {
+    heading: 'Cautions',
+    blocks: [{ kind: 'list', items: cautions.map((text, i) => `(${i + 1}) ${text}`) }],
+  };
+}

@@ -1,0 +1,120 @@
+import type { Results } from '../run.ts';
+import { adaptation } from '../tables/adaptation.ts';
+import {
+  activeShortening,
+  kneeExtensorTendonArm,
+  restingStretch,
+  sarcomereCorners,
+  specificTension,
+} from '../tables/quadriceps.ts';
+import {
+  coactivation,
+  hipExtensionPerKg,
+  kneeExtensionPerKg,
+  kneeExtensionShape,
+  loweringStrength,
+  neuralDrive,
+  plantarflexionPerKg,
+  repetitionChart,
+} from '../tables/strength.ts';
+import type { Section } from './report.ts';
+import { newtonMetres, percent } from './words.ts';
+
+/** Where published sources disagree about something this report rests on. */
+export function conflictSection({ athlete }: Results): Section {
+  const { torque } = athlete.groups.knee;
+  const [at20, at110] = [torque[8] ?? 0, torque[44] ?? 0];
+  return {
+    heading: 'Where the evidence disagrees',
+    blocks: [
+      {
+        kind: 'list',
+        items: [
+          `Knee strength deep against nearly straight: one study found 110° only 42 ± 12 % above 20° (Frontiers in Physiology 2021), another implies about twice as much (Marginson and Eston 2001). The curve used here has ${newtonMetres(at110)} at 110° and ${newtonMetres(at20)} at 20°, ${percent(at110 / at20 - 1)} more. The peak lies anywhere from 57° to 80° across studies.`,
+          'Gain in the trained range: groups that squat a part of the range gained more in it than full squatters in four studies (Rhea 2016, Kubo 2019, Bloomquist 2013, Hartmann 2012), less in two (Pallarés 2020, Martínez-Cava 2019, the latter bench press). The model takes the side of the four.',
+          'Quarter squats and holds: Rhea 2016 found good transfer, Hartmann 2012 a loss of holding force at the trained angle. The model predicts no loss.',
+          'Full against part range on a leg machine: Valamatos 2018 and McMahon 2014 disagree on how much part-range work gives deep in the knee.',
+          'Neural drive by angle: rising (Kubo 2004), falling (Babault 2003) or flat (Kooistra 2007) toward flexion: taken as flat.',
+          'Growth from long-length work is large in small studies of untrained people and near nil in large ones of trained people: trained people are given half.',
+          'Lever of the quadriceps tendon between 20° and 70° of flexion: 32 to 54 mm by method; the middle is used.',
+          'Strength while lowering: 0.9 to 1.2 of that in a hold.',
+        ],
+      },
+    ],
+  };
+}
+
+/** The few words of the trade that a reader may not share. */
+export function wordSection(): Section {
+  return {
+    heading: 'Words',
+    blocks: [
+      {
+        kind: 'list',
+        items: [
+          'Torque: turning effect of a force about a joint, in newton metres (N·m).',
+          'Effort: torque asked over the largest torque possible at that angle.',
+          'Hard set: 24 seconds of full effort, as in six slow repetitions.',
+          'Neural drive (drive): how fully the muscle is switched on; it rises near the angles trained.',
+          'Regional growth (growth): added muscle area, in the part of the muscle that was loaded.',
+          'Sarcomeres in series (series): longer fibres, which move strength toward longer muscle.',
+          'Heaviest single: the most that can be lifted once (1RM) over a stated range.',
+        ],
+      },
+    ],
+  };
+}
+
+/** Every table the numbers rest on, with how it is known. */
+export function sourceSection(): Section {
+  const rows: [string, { readonly source: string; readonly known: string }][] = [
+    [
+      'segment masses and centres',
+      {
+        source:
+          'de Leva 1996, J Biomech 29:1223; Dempster 1955 in Winter 2009; lengths Drillis and Contini 1966',
+        known: 'read',
+      },
+    ],
+    ['shape of knee extension torque', kneeExtensionShape],
+    ['size of knee extension torque', kneeExtensionPerKg.male],
+    ['hip extension torque', hipExtensionPerKg.male],
+    ['calf torque', plantarflexionPerKg],
+    ['muscle areas', { source: 'Narici 1992, Eur J Appl Physiol 65:438', known: 'read' }],
+    [
+      'fibre lengths and pennation',
+      { source: 'Ward 2009, Clin Orthop 467:1074', known: 'recalled' },
+    ],
+    ['force per area', specificTension],
+    ['tendon lever at the knee', kneeExtensorTendonArm],
+    ['fibre stretch by angle', restingStretch],
+    ['fibre shortening when active', activeShortening],
+    ['length–tension corners', sarcomereCorners],
+    ['share the will can use', neuralDrive.trained],
+    ['antagonists', coactivation],
+    ['strength while lowering', loweringStrength],
+    ['repetitions by load', repetitionChart],
+    ['gains of neural drive', adaptation.driveAmplitude],
+    ['growth', adaptation.growthAmplitude],
+    ['sarcomeres in series', adaptation.seriesLong],
+    ['practice of a lift', adaptation.practiceAmplitude],
+  ];
+  return {
+    heading: 'Sources',
+    blocks: [
+      {
+        kind: 'text',
+        text: 'Read: seen in the source or a page quoting it. Recalled: from memory, to be checked. Derived: arithmetic on others. Fitted: estimated by this project from the studies named. Prior: a judgement, nothing is published.',
+      },
+      {
+        kind: 'table',
+        columns: [
+          { head: 'what', align: 'left' },
+          { head: 'known', align: 'left' },
+          { head: 'source', align: 'left' },
+        ],
+        rows: rows.map(([what, { known, source }]) => [what, known, source]),
+      },
+    ],
+  };
+}

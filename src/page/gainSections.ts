@@ -1,0 +1,91 @@
+import { gridDeg } from '../mechanics/angleGrid.ts';
+import { mechanisms } from '../physiology/adaptation.ts';
+import type { ProgramResult, Results } from '../run.ts';
+import type { Section } from './report.ts';
+import { degrees, percent, rangeDegrees, signedPercent } from './words.ts';
+
+/** Programs drawn in one chart: more curves than this cannot be told apart. */
+const drawn = 4;
+
+/** Where the gains land (chart and table over angles) and what they are owed to. */
+export function gainSections(results: Results): Section[] {
+  const { ranking } = results;
+  const programs = ranking.map(({ program }) => program);
+  return [
+    {
+      heading: 'Where the gains land',
+      blocks: [
+        { kind: 'text', text: chartSentence(programs, results) },
+        { kind: 'chart', chart: gainChart(programs.slice(0, drawn), results) },
+        {
+          kind: 'table',
+          columns: [
+            { head: 'program', align: 'left' },
+            ...(programs[0]?.bands ?? []).map((band) => ({
+              head: rangeDegrees(band.from, band.to),
+              align: 'right' as const,
+            })),
+          ],
+          rows: programs.map((program) => [
+            program.name,
+            ...program.bands.map(({ gain }) => signedPercent(gain)),
+          ]),
+        },
+      ],
+    },
+    {
+      heading: 'Why',
+      blocks: [
+        {
+          kind: 'text',
+          text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). The strongest angle before training is ${degrees(programs[0]?.landing.peakBefore ?? 0)}.`,
+        },
+        whyTable(programs),
+      ],
+    },
+  ];
+}
+
+function chartSentence(programs: readonly ProgramResult[], { question }: Results): string {
+  const [best] = programs;
+  const top = best?.bands.reduce((a, b) => (b.gain > a.gain ? b : a));
+  const shown = programs.length > drawn ? ` The first ${drawn} programs are drawn.` : '';
+  if (!best || !top) return 'Nothing to draw.';
+  return `"${best.name}" gains most at ${rangeDegrees(top.from, top.to)} (${signedPercent(top.gain)}); the target is ${rangeDegrees(question.target.from, question.target.to)}.${shown}`;
+}
+
+function gainChart(programs: readonly ProgramResult[], { question, athlete }: Results) {
+  const limit = (athlete.body.limits.knee * 180) / Math.PI;
+  const xDeg = gridDeg.filter((deg) => deg <= limit);
+  return {
+    title: 'gain of maximal torque (%)',
+    xDeg,
+    series: programs.map(({ name, ratio }) => ({
+      name,
+      y: xDeg.map((_, i) => 100 * ((ratio[i] ?? 1) - 1)),
+    })),
+    band: {
+      fromDeg: (question.target.from * 180) / Math.PI,
+      toDeg: (question.target.to * 180) / Math.PI,
+      name: 'target',
+    },
+  };
+}
+
+function whyTable(programs: readonly ProgramResult[]) {
+  return {
+    kind: 'table' as const,
+    columns: [
+      { head: 'program', align: 'left' as const },
+      ...mechanisms.map((head) => ({ head, align: 'right' as const })),
+      { head: 'together', align: 'right' as const },
+      { head: 'strongest angle moves to', align: 'right' as const },
+    ],
+    rows: programs.map(({ name, targetShares, landing }) => [
+      name,
+      ...mechanisms.map((cause) => signedPercent(targetShares.get(cause) ?? 0, 1)),
+      percent(landing.meanGain, 1),
+      degrees(landing.peakAfter),
+    ]),
+  };
+}

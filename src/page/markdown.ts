@@ -1,0 +1,43 @@
+/** A report as a markdown document. */
+
+import { drawChart } from './chart.ts';
+import { escapeInline, escapeLine } from './escape.ts';
+import type { Block, Report } from './report.ts';
+import { markdownTable } from './table.ts';
+import { paragraphs } from './wrap.ts';
+
+// Two columns short of 80, so that the fence can be quoted in a thread and still fit.
+const chartWidth = 78;
+
+function blockLines(block: Block): string[] {
+  switch (block.kind) {
+    case 'text':
+      return paragraphs(block.text).flatMap((paragraph, index) =>
+        index === 0 ? [escapeLine(paragraph)] : ['', escapeLine(paragraph)],
+      );
+    case 'list':
+      return block.items.map((item) => `- ${escapeLine(item)}`.trimEnd());
+    case 'table':
+      return markdownTable(block);
+    case 'chart':
+      return ['```text', ...drawChart(block.chart, chartWidth), '```'];
+  }
+}
+
+function headed(marks: string, text: string): string {
+  const escaped = escapeInline(text);
+  return escaped === '' ? '' : `${marks} ${escaped}`;
+}
+
+/**
+ * A report as GitHub-flavoured markdown: one paragraph a line, charts in text fences of 78
+ * columns, a final newline. Texts are plain: marks of markdown in them are shown, not obeyed.
+ */
+export function renderMarkdown(report: Report): string {
+  const parts = [headed('#', report.title)];
+  for (const { heading, blocks } of report.sections) {
+    parts.push(headed('##', heading));
+    for (const block of blocks) parts.push(blockLines(block).join('\n'));
+  }
+  return `${parts.filter((part) => part !== '').join('\n\n')}\n`;
+}

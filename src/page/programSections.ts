@@ -1,0 +1,163 @@
+import { gridDeg } from '../mechanics/angleGrid.ts';
+import type { Joint } from '../mechanics/lift.ts';
+import type { Program, Work } from '../notebook/scenario.ts';
+import type { PlannedExercise } from '../physiology/planProgram.ts';
+import type { ProgramResult, Results } from '../run.ts';
+import { tripped } from './cautions.ts';
+import type { Block, Section } from './report.ts';
+import {
+  degrees,
+  kilograms,
+  listInWords,
+  newtonMetres,
+  percent,
+  plural,
+  rangeDegrees,
+  signedPercent,
+} from './words.ts';
+
+/** One section a program: what it asks, where the work lands, what comes of it. */
+export function programSections(results: Results): Section[] {
+  return results.ranking.map(({ program, place }) => ({
+    heading: `${place}. ${program.name}`,
+    blocks: [
+      { kind: 'text', text: calendar(program.program) },
+      {
+        kind: 'list',
+        items: program.program.work.map((work, i) =>
+          exerciseLine(work, program.plan.exercises[i], results),
+        ),
+      },
+      ...demandBlocks(program, results),
+      { kind: 'text', text: landingSentence(program) },
+      bandTable(program),
+      ...careBlocks(program, results),
+    ],
+  }));
+}
+
+function calendar(program: Program): string {
+  const { weeks, sessionsPerWeek, progress, deloads } = program;
+  const parts = [`${plural(weeks, 'week')}, ${plural(sessionsPerWeek, 'session')} a week`];
+  if (progress !== 0) parts.push(`load ${signedPercent(progress, 1)} a week`);
+  if (deloads.length > 0)
+    parts.push(
+      `${listInWords(deloads.map(({ week, sets }) => `week ${week} with ${percent(sets)} of the sets`))}`,
+    );
+  return `${parts.join('; ')}.`;
+}
+
+function exerciseLine(
+  work: Work,
+  planned: PlannedExercise | undefined,
+  { athlete, question }: Results,
+): string {
+  if (work.kind === 'hold') {
+    const index = gridDeg.findIndex((deg) => deg >= (work.at * 180) / Math.PI - 1e-9);
+    const best = athlete.groups[question.joint].torque[index] ?? 0;
+    const asked = work.of.includes('extension') ? ` (best there about ${newtonMetres(best)})` : '';
+    return `Hold ${work.of} at ${degrees(work.at)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s.`;
+  }
+  const range = rangeDegrees(work.from, work.to);
+  const dose = `${work.sets} × ${work.reps}, tempo ${work.tempo.join('-')}`;
+  if (planned?.exercise.kind !== 'lift' || !planned.heaviest)
+    return `${work.lift} ${range}: ${dose}.`;
+  const { load, heaviest } = planned.exercise;
+  const known = planned.tested ? 'tested' : 'predicted, not tested';
+  const { at } = planned.heaviest;
+  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}, ${percent(load / heaviest)} of the heaviest single over this range (${kilograms(heaviest)}, ${known}). The heaviest single would be lost at ${degrees(at.angle)}, by the ${jointWords[at.joint]}.`;
+}
+
+const jointWords: Readonly<Record<Joint, string>> = {
+  knee: 'knee extensors',
+  hip: 'hip extensors',
+  ankle: 'calf muscles',
+};
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Demand of each lift at the target joint against what the athlete has, by angle. */
+function demandBlocks(program: ProgramResult, { athlete, question }: Results): Block[] {
+  const { joint } = question;
+  const lifts = program.plan.exercises.filter(({ samples }) => samples.length > 0);
+  if (lifts.length === 0) return [];
+  const limit = (athlete.body.limits.knee * 180) / Math.PI;
+  const xDeg = gridDeg.filter((deg) => deg <= limit);
+  const series = lifts.map(({ exercise, samples }) => ({
+    name: exercise.kind === 'lift' ? `asked by ${exercise.range.lift.name}` : '',
+    y: xDeg.map((deg) => {
+      const near = samples.find(
+        ({ asked }) => Math.abs((asked.angles[joint] * 180) / Math.PI - deg) < 0.5,
+      );
+      return near ? Math.max(near.asked.torques[joint], 0) : Number.NaN;
+    }),
+  }));
+  return [
+    { kind: 'text', text: demandSentence(lifts, joint) },
+    {
+      kind: 'chart',
+      chart: {
+        title: `${joint} extension torque, one leg (N·m)`,
+        xDeg,
+        series: [
+          { name: 'athlete has', y: xDeg.map((_, i) => athlete.groups[joint].torque[i] ?? 0) },
+          ...series,
+        ],
+        band: {
+          fromDeg: (question.target.from * 180) / Math.PI,
+          toDeg: (question.target.to * 180) / Math.PI,
+          name: 'target',
+        },
+      },
+    },
+  ];
+}
+
+function demandSentence(lifts: readonly PlannedExercise[], joint: Joint): string {
+  const parts = lifts.map(({ exercise, samples }) => {
+    const hardest = samples.reduce((a, b) => (b.effort[joint] > a.effort[joint] ? b : a));
+    const name = exercise.kind === 'lift' ? exercise.range.lift.name : '';
+    return `the ${name} asks most of the ${jointWords[joint]} at ${degrees(hardest.asked.angles[joint])} (${percent(hardest.effort[joint])} of what they can give when fresh)`;
+  });
+  return `In the first week ${listInWords(parts)}.`;
+}
+
+function landingSentence(program: ProgramResult): string {
+  const { state } = program;
+  const [first] = state.shortfalls;
+  const short = first
+    ? ` From week ${first.week} on not all repetitions can be done (${first.done} of ${first.wanted}): the load rises faster than the strength.`
+    : '';
+  const most = program.bands.reduce((a, b) => (b.hardSets > a.hardSets ? b : a));
+  return `Most of the work lands at ${rangeDegrees(most.from, most.to)}.${short}`;
+}
+
+function bandTable(program: ProgramResult): Block {
+  return {
+    kind: 'table',
+    columns: [
+      { head: 'angle', align: 'left' },
+      { head: 'hard sets a week', align: 'right' },
+      { head: 'gain', align: 'right' },
+      { head: 'drive', align: 'right' },
+      { head: 'growth', align: 'right' },
+      { head: 'series', align: 'right' },
+    ],
+    rows: program.bands.map(({ from, to, hardSets, gain, shares }) => [
+      rangeDegrees(from, to),
+      hardSets.toFixed(1),
+      signedPercent(gain),
+      signedPercent(shares.get('neural drive') ?? 0, 1),
+      signedPercent(shares.get('regional growth') ?? 0, 1),
+      signedPercent(shares.get('sarcomeres in series') ?? 0, 1),
+    ]),
+  };
+}
+
+function careBlocks(program: ProgramResult, { ranking }: Results): Block[] {
+  const items = tripped(program, ranking);
+  if (items.length === 0) return [];
+  return [
+    { kind: 'list', items: items.map(({ number, because }) => `Care (${number}): ${because}.`) },
+  ];
+}

@@ -1,0 +1,83 @@
+import { gridDeg } from '../mechanics/angleGrid.ts';
+import type { ProgramResult, Results } from '../run.ts';
+
+/**
+ * Results as data for other programs. The shape is documented in DEVELOPERS.md and changes only
+ * with `format`. Angles in degrees of flexion, torques in N·m (one leg), loads in kg, gains as
+ * shares (0.1 is ten per cent). Numbers are rounded to what the model can bear: torques and loads
+ * to 0.1, shares to 0.0001.
+ */
+export function resultsJson(results: Results): object {
+  const { scenario, athlete, kneeFit, calibrations, ranking, singlesBefore } = results;
+  const { subject, target } = scenario;
+  return {
+    format: 'torqueleaf results 1',
+    scenario: { file: scenario.file, title: scenario.title, subject: subject.code },
+    target: { action: target.action, fromDeg: inDegrees(target.from), toDeg: inDegrees(target.to) },
+    athlete: {
+      trained: athlete.trained,
+      anglesDeg: gridDeg,
+      torque: athlete.groups[results.question.joint].torque.map(tenth),
+      tests: kneeFit.measured.map(({ kneeDeg, torque }, i) => ({
+        angleDeg: tenth(kneeDeg),
+        measured: tenth(torque),
+        fitted: tenth(kneeFit.fitted[i] ?? 0),
+      })),
+      lifts: calibrations.map(({ single, predicted, factor }) => ({
+        lift: single.lift,
+        toDeg: inDegrees(single.to),
+        tested: tenth(single.best),
+        predicted: tenth(predicted),
+        factor: share(factor),
+      })),
+    },
+    ranking: ranking.map(({ program, place, tiesWithBest }) => ({
+      place,
+      tiesWithBest,
+      ...programJson(program),
+      singles: singlesBefore.map(({ range, load }, i) => ({
+        lift: range.lift.name,
+        toDeg: inDegrees(range.to),
+        before: tenth(load),
+        after: tenth(program.singlesAfter[i]?.load ?? load),
+      })),
+    })),
+  };
+}
+
+function programJson(program: ProgramResult): object {
+  const { landing, shares, targetShares, plan } = program;
+  return {
+    program: program.name,
+    meanGain: share(landing.meanGain),
+    hitShare: share(landing.hitShare),
+    peakBeforeDeg: inDegrees(landing.peakBefore),
+    peakAfterDeg: inDegrees(landing.peakAfter),
+    minutesPerWeek: tenth(program.minutesPerWeek),
+    gainByAngle: program.ratio.map((ratio) => share(ratio - 1)),
+    gainByMechanism: Object.fromEntries(
+      [...shares].map(([cause, by]) => [
+        cause,
+        { inTarget: share(targetShares.get(cause) ?? 0), byAngle: by.map(share) },
+      ]),
+    ),
+    exercises: plan.exercises.map(({ exercise, heaviest, tested }) =>
+      exercise.kind === 'lift'
+        ? {
+            lift: exercise.range.lift.name,
+            load: tenth(exercise.load),
+            heaviest: tenth(exercise.heaviest),
+            tested,
+            lostAtDeg: heaviest ? inDegrees(heaviest.at.angle) : undefined,
+            lostBy: heaviest?.at.joint,
+          }
+        : { holdAtDeg: inDegrees(exercise.at), effort: share(exercise.effort) },
+    ),
+    shortfalls: program.state.shortfalls,
+  };
+}
+
+const rounded = (value: number, digits: number) => Number(value.toFixed(digits)) + 0;
+const tenth = (value: number) => rounded(value, 1);
+const share = (value: number) => rounded(value, 4);
+const inDegrees = (angle: number) => tenth((angle * 180) / Math.PI);

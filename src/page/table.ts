@@ -1,0 +1,105 @@
+/** Tables as markdown and as terminal text. */
+
+import Table from 'cli-table3';
+import { escapeInline } from './escape.ts';
+import type { Block, Column } from './report.ts';
+import { displayWidth, oneLine, wrapWords } from './wrap.ts';
+
+type TableBlock = Extract<Block, { kind: 'table' }>;
+
+/** Every row as wide as the head: missing cells empty, cells beyond the last column dropped. */
+function filledRows(block: TableBlock): string[][] {
+  return block.rows.map((row) => block.columns.map((_, index) => row[index] ?? ''));
+}
+
+function cellLines(cell: string): string[] {
+  return cell.trim().split(/\r?\n/u).map(oneLine);
+}
+
+function markdownCell(cell: string): string {
+  return cellLines(cell)
+    .map((line) => escapeInline(line).replaceAll('|', '\\|'))
+    .join('<br>');
+}
+
+function padded(cell: string, width: number, { align }: Column): string {
+  const space = ' '.repeat(Math.max(0, width - displayWidth(cell)));
+  return align === 'right' ? space + cell : cell + space;
+}
+
+/**
+ * A table in GitHub-flavoured markdown, its columns lined up for reading as plain text. Pipes are
+ * escaped and line breaks in cells become `<br>`. A table without columns gives nothing.
+ */
+export function markdownTable(block: TableBlock): string[] {
+  const { columns } = block;
+  if (columns.length === 0) return [];
+  const rows = [columns.map(({ head }) => head), ...filledRows(block)].map((row) =>
+    row.map(markdownCell),
+  );
+  const widths = columns.map((_, index) =>
+    Math.max(4, ...rows.map((row) => displayWidth(row[index] ?? ''))),
+  );
+  const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
+  const rule = columns.map(({ align }, index) =>
+    align === 'right' ? `${'-'.repeat((widths[index] ?? 4) - 1)}:` : '-'.repeat(widths[index] ?? 4),
+  );
+  const [head, ...body] = rows.map((row) =>
+    line(columns.map((column, index) => padded(row[index] ?? '', widths[index] ?? 0, column))),
+  );
+  return [head ?? '', line(rule), ...body];
+}
+
+const noLines = {
+  top: '',
+  'top-mid': '',
+  'top-left': '',
+  'top-right': '',
+  bottom: '',
+  'bottom-mid': '',
+  'bottom-left': '',
+  'bottom-right': '',
+  left: '',
+  'left-mid': '',
+  right: '',
+  'right-mid': '',
+};
+
+/** The table side by side: columns two spaces apart, a rule under each head. */
+function columnLines(block: TableBlock): string[] {
+  const table = new Table({
+    head: block.columns.map(({ head }) => oneLine(head)),
+    colAligns: block.columns.map(({ align }) => align),
+    chars: { ...noLines, mid: '-', 'mid-mid': '  ', middle: '  ' },
+    // Empty styles: cli-table3 colours heads and borders by default, into pipes and files too.
+    style: { head: [], border: [], compact: true, 'padding-left': 0, 'padding-right': 0 },
+  });
+  for (const row of filledRows(block)) table.push(row.map((cell) => cellLines(cell).join('\n')));
+  return table
+    .toString()
+    .split('\n')
+    .map((line) => line.trimEnd());
+}
+
+/** The table record by record: the first cell as title, under it a line for each further column. */
+function stackedLines(block: TableBlock, width: number): string[] {
+  const heads = block.columns.slice(1).map(({ head }) => (head === '' ? '' : `${head}: `));
+  const records = filledRows(block).map(([title = '', ...cells]) => [
+    ...wrapWords(title === '' ? '-' : title, width),
+    ...cells.flatMap((cell, index) => wrapWords((heads[index] ?? '') + cell, width, '  ', '    ')),
+  ]);
+  return records.flatMap((lines, index) => (index === 0 ? lines : ['', ...lines]));
+}
+
+/**
+ * A table as terminal text of at most `width` columns: side by side where it fits, otherwise
+ * record by record. Never coloured. Left out: cells wrapped inside their columns.
+ */
+export function terminalTable(block: TableBlock, width: number): string[] {
+  if (block.columns.length === 0) return [];
+  const lines = columnLines(block);
+  const fits = lines.every((line) => displayWidth(line) <= width);
+  if (fits) return lines;
+  if (block.rows.length > 0) return stackedLines(block, width);
+  return wrapWords(block.columns.map(({ head }) => head).join(', '), width);
+}

@@ -1,0 +1,87 @@
+import type { ProgramResult, Results } from '../run.ts';
+import { modelMiss } from '../tables/adaptation.ts';
+import { cautionMarks } from './cautions.ts';
+import type { Block, Section } from './report.ts';
+import { listInWords, percent, plural, rangeDegrees, signedPercent } from './words.ts';
+
+/** Who, joint, target and convention; the verdict in a few sentences; the ranking. */
+export function verdictSection(results: Results): Section {
+  return {
+    heading: 'Which program',
+    blocks: [
+      { kind: 'text', text: introduction(results) },
+      { kind: 'text', text: verdict(results) },
+      rankingTable(results),
+      { kind: 'text', text: howToRead(results) },
+    ],
+  };
+}
+
+function introduction({ scenario }: Results): string {
+  const { subject, target, convention, note } = scenario;
+  const who = subject.isGroup ? `the mean person of "${subject.code}"` : subject.code;
+  const written =
+    convention === 'included'
+      ? ' The file writes included angles (180° = straight); this report writes flexion.'
+      : '';
+  const wish = target.gain === undefined ? '' : `, wanted ${signedPercent(target.gain)}`;
+  const within = target.weeks === undefined ? '' : ` within ${plural(target.weeks, 'week')}`;
+  const noted = note === undefined ? '' : `${note} `;
+  return `${noted}For ${who}: ${target.action}, ${rangeDegrees(target.from, target.to)} of flexion${wish}${within}. Angles: 0° = straight, flexion positive. Torque is that of one leg in a hold.${written}`;
+}
+
+/** The best program, what it is expected to give, and which others cannot be told from it. */
+function verdict({ ranking, scenario }: Results): string {
+  const best = ranking[0];
+  if (!best) return 'No program to rank.';
+  const { program } = best;
+  const range = rangeDegrees(scenario.target.from, scenario.target.to);
+  const gain = signedPercent(program.landing.meanGain);
+  const rivals = ranking.slice(1).filter(({ tiesWithBest }) => tiesWithBest);
+  const tie =
+    rivals.length > 0
+      ? ` ${listInWords(rivals.map(({ program: { name } }) => `"${name}"`))} cannot be told apart from it: choose between them by time, equipment and what the athlete tolerates.`
+      : ' The others are expected to give clearly less there.';
+  return `"${program.name}" is expected to add most inside ${range}: about ${gain} torque after ${plural(program.program.weeks, 'week')}, give or take ${percent(modelMiss.value)}.${tie}${wish(program, scenario.target.gain)}`;
+}
+
+function wish(best: ProgramResult, wanted: number | undefined): string {
+  if (wanted === undefined) return '';
+  if (best.landing.meanGain - modelMiss.value >= wanted)
+    return ` That meets the wanted ${signedPercent(wanted)} with room to spare.`;
+  if (best.landing.meanGain >= wanted)
+    return ` That meets the wanted ${signedPercent(wanted)} only if the model does not miss low.`;
+  return ` The wanted ${signedPercent(wanted)} is more than any of these programs is expected to give.`;
+}
+
+function rankingTable({ ranking, scenario }: Results): Block {
+  const limit = scenario.minutesPerWeek;
+  return {
+    kind: 'table',
+    columns: [
+      { head: 'place', align: 'left' },
+      { head: 'program', align: 'left' },
+      { head: 'gain in target', align: 'right' },
+      { head: 'share landing there', align: 'right' },
+      { head: 'min a week', align: 'right' },
+      { head: 'care', align: 'left' },
+    ],
+    rows: ranking.map(({ program, place, tiesWithBest }) => {
+      const over = limit !== undefined && program.minutesPerWeek > limit ? ' (over limit)' : '';
+      return [
+        `${place}${tiesWithBest && ranking.filter((r) => r.tiesWithBest).length > 1 ? ' tie' : ''}`,
+        program.name,
+        signedPercent(program.landing.meanGain),
+        percent(program.landing.hitShare),
+        `${program.minutesPerWeek.toFixed(0)}${over}`,
+        cautionMarks(program, ranking).join(', '),
+      ];
+    }),
+  };
+}
+
+function howToRead({ ranking }: Results): string {
+  const ties = ranking.filter(({ tiesWithBest }) => tiesWithBest).length;
+  const tie = ties > 1 ? ' "tie": not to be told apart from the best.' : '';
+  return `Gain in target: mean change of maximal torque inside the range. Share landing there: the part of everything the program adds, over all angles, that lies inside the range. Minutes leave out the warm-up.${tie} Numbers under "care" point to the cautions below.`;
+}

@@ -1,0 +1,188 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { drawChart } from '../../src/page/chart.ts';
+import type { Chart } from '../../src/page/report.ts';
+import { displayWidth } from '../../src/page/wrap.ts';
+
+const wholeDegrees = Array.from({ length: 141 }, (_, angle) => angle);
+const widths = [38, 40, 57, 78, 100];
+
+/** A tent of height 10 with its top at one angle. */
+function tent(peakDeg: number): number[] {
+  return wholeDegrees.map((angle) => 10 - Math.abs(angle - peakDeg) / 10);
+}
+
+function chartOf(...curves: readonly (readonly number[])[]): Chart {
+  const series = curves.map((y, index) => ({ name: `program ${index + 1}`, y }));
+  return { title: 'gain (%)', xDeg: wholeDegrees, series };
+}
+
+function lineWith(lines: readonly string[], sign: string): string {
+  return lines.find((line) => line.includes(sign)) ?? '';
+}
+
+/** The column of the labelled tick above the text of an angle. */
+function tickColumn(lines: readonly string[], angle: number): number {
+  const at = lineWith(lines, 'deg ').search(new RegExp(`\\b${angle}\\b`, 'u'));
+  const axis = lineWith(lines, '└');
+  const ticks = [...axis].flatMap((sign, column) => (sign === '┼' ? [column] : []));
+  return ticks.find((column) => column >= at && column < at + String(angle).length) ?? -1;
+}
+
+/** The middle of the columns a mark takes in the highest row it reaches. */
+function topColumn(lines: readonly string[], marks: RegExp): number {
+  const row = lines.slice(1).find((line) => marks.test(line.slice(4))) ?? '';
+  const columns = [...row].flatMap((sign, column) =>
+    column > 4 && marks.test(sign) ? [column] : [],
+  );
+  return ((columns[0] ?? -1) + (columns.at(-1) ?? -1)) / 2;
+}
+
+describe('the angle axis', () => {
+  it.each(widths)('has a peak at 60 degrees above the tick of 60, %i columns wide', (width) => {
+    const alone = drawChart(chartOf(tent(60)), width);
+    expect(tickColumn(alone, 60)).toBeGreaterThan(0);
+    expect(Math.abs(topColumn(alone, /[─╭╮]/u) - tickColumn(alone, 60))).toBeLessThanOrEqual(0.5);
+    const among = drawChart(chartOf(tent(60), tent(120)), width);
+    expect(Math.abs(topColumn(among, /o/u) - tickColumn(among, 60))).toBeLessThanOrEqual(0.5);
+  });
+
+  it('puts a curve of few measured angles where they are', () => {
+    const series = [{ name: 'test', y: [0, 10, 2, 0] }];
+    const lines = drawChart({ title: 'torque', xDeg: [0, 60, 70, 140], series }, 78);
+    expect(lines[1]?.[tickColumn(lines, 60)]).toMatch(/[─╭╮]/u);
+  });
+
+  it('does not depend on the order of the angles', () => {
+    const chart = chartOf(tent(30), tent(90));
+    const turned = {
+      ...chart,
+      xDeg: chart.xDeg.toReversed(),
+      series: chart.series.map(({ name, y }) => ({ name, y: y.toReversed() })),
+    };
+    expect(drawChart(turned, 60)).toEqual(drawChart(chart, 60));
+  });
+
+  it('has fewer labels when narrow', () => {
+    expect(lineWith(drawChart(chartOf(tent(60)), 78), 'deg ').split(/ +/u)).toEqual(
+      'deg 0 20 40 60 80 100 120 140'.split(' '),
+    );
+    expect(lineWith(drawChart(chartOf(tent(60)), 40), 'deg ').split(/ +/u)).toEqual(
+      'deg 0 30 60 90 120'.split(' '),
+    );
+  });
+});
+
+describe('gaps', () => {
+  // 0 on both sides of the gap, so the whole curve lies in the lowest row; 7 degrees are some
+  // two columns of 33, three of 71.
+  it.each(widths)('stay empty, %i columns wide', (width) => {
+    for (const narrow of [0, 4]) {
+      const y = wholeDegrees.map((angle) => (angle >= 63 && angle <= 63 + narrow ? Number.NaN : 0));
+      const lowest = lineWith(drawChart(chartOf(y), width), '0.0 ┤');
+      expect(lowest.slice(5)).toMatch(/^─+[ ·]{1,4}─+$/u);
+      expect(lowest.length).toBe(width);
+    }
+  });
+
+  it('come from infinite values and from a series that ends early, too', () => {
+    const y = wholeDegrees
+      .slice(0, 101)
+      .map((angle) => (angle < 40 ? Number.POSITIVE_INFINITY : 0));
+    const lowest = lineWith(drawChart(chartOf(y), 78), '0.0 ┤').slice(5);
+    expect(lowest).toMatch(/^[ ·]{21}─{31}[ ·]+$/u);
+  });
+
+  it('still show a single measured angle', () => {
+    const y = wholeDegrees.map((angle) => (angle === 60 ? 5 : Number.NaN));
+    const lines = drawChart(chartOf(y, tent(100)), 78);
+    const mark = lines.slice(1, -1).filter((line) => line.includes('o'));
+    expect(mark).toHaveLength(1);
+    expect(mark[0]?.indexOf('o')).toBe(tickColumn(lines, 60));
+  });
+});
+
+describe('several curves', () => {
+  it('have a mark each, named in the legend', () => {
+    const curves = Array.from({ length: 8 }, (_, index) => wholeDegrees.map(() => index));
+    const lines = drawChart(chartOf(...curves), 78);
+    const legend = lines.slice(-2).join(' ');
+    const marks = [...legend.matchAll(/(\S) program (\d)/gu)];
+    expect(new Set(marks.map(([, mark]) => mark)).size).toBe(8);
+    for (const [, mark = '', number] of marks)
+      expect(lineWith(lines, `${Number(number) - 1} ┤`).slice(5)).toBe(mark.repeat(73));
+  });
+
+  it('show the first where two meet, and say so of one that is hidden whole', () => {
+    const lines = drawChart(chartOf(tent(60), tent(60), []), 78);
+    expect(lines.slice(1, -3).join('')).not.toContain('*');
+    expect(lines.at(-1)).toBe(
+      'o program 1   * program 2 (hidden under the others)   x program 3 (no values)',
+    );
+  });
+});
+
+describe('the target band', () => {
+  const named = (fromDeg: number, toDeg: number, width: number) => {
+    const chart = { ...chartOf(tent(60)), band: { fromDeg, toDeg, name: 'target' } };
+    return drawChart(chart, width).at(-2) ?? '';
+  };
+
+  it('is named inside, beside or away from its bar', () => {
+    // Columns by hand: 73 for 140 degrees at width 78, so 20 is column 10.3 and 100 is 51.4.
+    expect(named(20, 100, 78)).toBe(
+      `     ${' '.repeat(10)}[===========target 20-100 deg============]`,
+    );
+    expect(named(75, 100, 78).trim()).toBe('[===========] target 75-100 deg');
+    expect(named(75, 100, 40).trim()).toBe('target 75-100 deg [=====]');
+    // 110 is column 56.6, the last is 72: between 57 and 72 lie 14.
+    expect(named(110, 170, 78).trim()).toBe('target 110-170 deg [==============>');
+    expect(named(150, 170, 78)).toBe('target 150-170 deg (outside the chart)');
+    expect(named(60, 60, 78).trim()).toBe('^ target 60 deg');
+  });
+});
+
+describe('any chart', () => {
+  const value = fc.oneof(
+    { weight: 8, arbitrary: fc.double({ min: -1e9, max: 1e9, noNaN: true }) },
+    { weight: 4, arbitrary: fc.double({ min: -20, max: 20, noNaN: true }) },
+    { weight: 2, arbitrary: fc.constantFrom(0, Number.NaN, Number.NEGATIVE_INFINITY) },
+  );
+  const angle = fc.integer({ min: -200, max: 400 });
+  const name = fc.string({ unit: 'grapheme', maxLength: 60 });
+  const charts = fc.record({
+    title: name,
+    xDeg: fc.uniqueArray(angle, { maxLength: 60 }),
+    series: fc.array(fc.record({ name, y: fc.array(value, { maxLength: 60 }) }), { maxLength: 8 }),
+    band: fc.record({ fromDeg: angle, toDeg: angle, name }),
+  });
+
+  it('stays within its width, without trailing spaces or line breaks', () => {
+    fc.assert(
+      fc.property(
+        charts,
+        fc.integer({ min: 38, max: 100 }),
+        fc.boolean(),
+        (chart, width, ascii) => {
+          for (const line of drawChart(chart, width, { ascii })) {
+            expect(displayWidth(line)).toBeLessThanOrEqual(width);
+            expect(line).toBe(line.trimEnd());
+            expect(line).not.toContain('\n');
+          }
+        },
+      ),
+    );
+  });
+
+  it('is ASCII throughout when asked for and its names are', () => {
+    for (const curves of [[tent(60)], [tent(60), tent(-300)]])
+      expect(drawChart(chartOf(...curves), 38, { ascii: true }).join('')).toMatch(/^[ -~]+$/u);
+  });
+
+  it('says so when there is nothing to draw', () => {
+    expect(drawChart({ title: 'gain', xDeg: [], series: [] }, 40)).toEqual([
+      'gain',
+      '(no values to draw)',
+    ]);
+  });
+});
