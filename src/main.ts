@@ -151,6 +151,10 @@ const reportName = (file: string) => basename(file).replace(/\.ya?ml$/, '.md');
 const width = () => Math.min(Math.max(process.stdout.columns ?? 80, 38), 100);
 
 async function main(): Promise<void> {
+  // A reader that closes the pipe early (`| head`) is not a fault.
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+  });
   try {
     await program.parseAsync();
   } catch (error) {

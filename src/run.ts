@@ -15,12 +15,13 @@ import {
 } from './inference/fitKneeStrength.ts';
 import { type Forecast, forecast, type Question } from './inference/forecast.ts';
 import { type Placed, rank } from './inference/ranking.ts';
+import { gridDeg } from './mechanics/angleGrid.ts';
 import type { Problem } from './notebook/problem.ts';
 import { readScenario } from './notebook/readScenario.ts';
 import type { LiftTest, LiftWork, Program, Scenario } from './notebook/scenario.ts';
 import type { Source } from './notebook/source.ts';
 import { type Athlete, athleteOf, isTrained } from './physiology/athlete.ts';
-import { bodyOf } from './physiology/body.ts';
+import { bodyOf, estimatedLengths } from './physiology/body.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
 import {
   jointOfAction,
@@ -43,6 +44,10 @@ export interface ProgramResult extends Forecast {
 export interface Results {
   readonly scenario: Scenario;
   readonly athlete: Athlete;
+  /** Body lengths that no measurement gave. */
+  readonly estimatedLengths: readonly string[];
+  /** Degrees at which everything given by angle is given. */
+  readonly anglesDeg: readonly number[];
   readonly kneeFit: KneeFit;
   readonly calibrations: readonly Calibration[];
   readonly question: Question;
@@ -105,6 +110,8 @@ function answer(
   });
   return {
     ...known,
+    estimatedLengths: estimatedLengths(scenario.subject),
+    anglesDeg: gridDeg,
     question,
     singlesBefore: heaviestSingles(athlete, question.ranges, untrainedState(athlete), coefficients),
     ranking: rank(programs, modelResolution.value),

@@ -61,20 +61,18 @@ export class Stance {
    */
   posture(leading: number): Posture | Impossible {
     const { lift } = this;
-    let angles: JointAngles = { [lift.leading]: leading };
+    const angles: Record<Joint, number> = { ankle: 0, knee: 0, hip: 0 };
+    angles[lift.leading] = leading;
     for (const rule of lift.follow) {
+      // Rules are asked while their own joint is still straight.
       const angle = this.follow(rule, angles, leading);
       if (Number.isNaN(angle))
         return {
           impossible: `body and load cannot be balanced over the foot by turning the ${rule.joint}`,
         };
-      angles = { ...angles, [rule.joint]: angle };
+      angles[rule.joint] = angle;
     }
-    return {
-      angles: { ankle: 0, knee: 0, hip: 0, ...angles },
-      placement: this.place(angles),
-      loads: this.loads,
-    };
+    return { angles, placement: this.place(angles), loads: this.loads };
   }
 
   private place(angles: JointAngles): Placement {
@@ -86,14 +84,14 @@ export class Stance {
 
   private follow(rule: FollowRule, angles: JointAngles, leading: number): number {
     if (rule.rule === 'balance') return this.balancingAngle(rule.joint, angles);
-    const upright = this.upright.get(rule.joint) ?? this.balancingAngle(rule.joint, {});
+    const upright = this.upright.get(rule.joint) ?? this.balancingAngle(rule.joint, straight);
     this.upright.set(rule.joint, upright);
     const limit = rule.joint === 'ankle' ? this.body.limits.ankle : Number.POSITIVE_INFINITY;
     return Math.min(upright + rule.perLeading * leading, (rule.mostDeg * Math.PI) / 180, limit);
   }
 
   /**
-   * Angle of one joint that brings body and load over the middle of the foot.
+   * Angle of one joint, straight in `angles`, that brings body and load over the middle of the foot.
    *
    * Everything beyond the joint turns as one rigid piece. With (u, v) its centre of mass from the
    * joint while the joint is straight, a turn β moves it to u·cos β + v·sin β = R·sin(β + φ),
@@ -102,7 +100,7 @@ export class Stance {
    */
   private balancingAngle(joint: Joint, angles: JointAngles): number {
     const index = this.lift.chain.findIndex((link) => link.joint === joint);
-    const placement = this.place({ ...angles, [joint]: 0 });
+    const placement = this.place(angles);
     const all = weights(placement, this.loads);
     const moving = massCentre(all, (linkIndex) => linkIndex >= index);
     const fixed = massCentre(all, (linkIndex) => linkIndex < index);
@@ -121,6 +119,8 @@ export class Stance {
     return turned * pivot.link.turn;
   }
 }
+
+const straight: JointAngles = {};
 
 /** Total mass and centre of mass of the weights that hang from a part of the chain. */
 function massCentre(

@@ -1,4 +1,3 @@
-import { estimatedLengths } from '../physiology/body.ts';
 import type { Results } from '../run.ts';
 import type { Block, Section } from './report.ts';
 import { kilograms, listInWords, newtonMetres, percent, signedPercent } from './words.ts';
@@ -54,9 +53,8 @@ function fitSentence({ strength }: Results['kneeFit']): string {
   return `The curve of knee extension torque was fitted to the tests: ${percent(strength.scale)} of the mean person of this size, its peak ${shift}. All tests count as one occasion.`;
 }
 
-function assumptions({ scenario, athlete, kneeFit, ranking }: Results): string[] {
+function assumptions({ scenario, athlete, estimatedLengths, kneeFit, ranking }: Results): string[] {
   const { subject } = scenario;
-  const estimated = estimatedLengths(subject);
   const used = new Set(
     ranking.flatMap(({ program }) =>
       program.plan.exercises.flatMap(({ exercise }) => {
@@ -66,8 +64,8 @@ function assumptions({ scenario, athlete, kneeFit, ranking }: Results): string[]
     ),
   );
   const items = [
-    estimated.length > 0
-      ? `Lengths of ${listInWords(estimated)} are estimated from stature; segment masses are ${subject.reference === 'pooled' ? 'a table for both sexes together' : `the ${subject.reference} table's`}.`
+    estimatedLengths.length > 0
+      ? `Lengths of ${listInWords(estimatedLengths)} are estimated from stature; segment masses are ${subject.reference === 'pooled' ? 'a table for both sexes together' : `the ${subject.reference} table's`}.`
       : 'All segment lengths are measured; segment masses are from a table.',
     `${athlete.trained ? 'Trained' : 'Untrained'} (${subject.trainingYears} years): a trained person is given ${athlete.trained ? 'smaller gains, as studies of trained people show' : 'half the gains of an untrained one'}.`,
     'Hip and calf strength are not tested here: they come from tables by body mass, corrected together with the tested lifts. The tables for the hip differ twofold.',

@@ -30,7 +30,7 @@ export function conflictSection({ athlete }: Results): Section {
       {
         kind: 'list',
         items: [
-          `Knee strength deep against nearly straight: one study found 110° only 42 ± 12 % above 20° (Frontiers in Physiology 2021), another implies about twice as much (Marginson and Eston 2001). The curve used here has ${newtonMetres(at110)} at 110° and ${newtonMetres(at20)} at 20°, ${percent(at110 / at20 - 1)} more. The peak lies anywhere from 57° to 80° across studies.`,
+          `Knee strength deep against nearly straight: one study found 110° only 42 ± 12 % above 20° (Frontiers in Physiology 2021), another implies about double (Marginson and Eston 2001). The starting curve meets both at their edges; this athlete’s has ${newtonMetres(at110)} at 110° and ${newtonMetres(at20)} at 20°, ${percent(at110 / at20 - 1)} more. The peak lies anywhere from 57° to 80° across studies.`,
           'Gain in the trained range: groups that squat a part of the range gained more in it than full squatters in four studies (Rhea 2016, Kubo 2019, Bloomquist 2013, Hartmann 2012), less in two (Pallarés 2020, Martínez-Cava 2019, the latter bench press). The model takes the side of the four.',
           'Quarter squats and holds: Rhea 2016 found good transfer, Hartmann 2012 a loss of holding force at the trained angle. The model predicts no loss.',
           'Full against part range on a leg machine: Valamatos 2018 and McMahon 2014 disagree on how much part-range work gives deep in the knee.',

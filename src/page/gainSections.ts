@@ -1,8 +1,6 @@
-import { gridDeg } from '../mechanics/angleGrid.ts';
-import { mechanisms } from '../physiology/adaptation.ts';
 import type { ProgramResult, Results } from '../run.ts';
 import type { Section } from './report.ts';
-import { degrees, percent, rangeDegrees, signedPercent } from './words.ts';
+import { degrees, rangeDegrees, signedPercent } from './words.ts';
 
 /** Programs drawn in one chart: more curves than this cannot be told apart. */
 const drawn = 4;
@@ -38,7 +36,7 @@ export function gainSections(results: Results): Section[] {
       blocks: [
         {
           kind: 'text',
-          text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). The strongest angle before training is ${degrees(programs[0]?.landing.peakBefore ?? 0)}.`,
+          text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). Drive: the muscle switched on more fully near the angles trained. Growth: more muscle where it was loaded. Series: longer fibres, which move strength toward the bent knee. The strongest angle (peak) is ${degrees(programs[0]?.landing.peakBefore ?? 0)} before training.`,
         },
         whyTable(programs),
       ],
@@ -54,9 +52,10 @@ function chartSentence(programs: readonly ProgramResult[], { question }: Results
   return `"${best.name}" gains most at ${rangeDegrees(top.from, top.to)} (${signedPercent(top.gain)}); the target is ${rangeDegrees(question.target.from, question.target.to)}.${shown}`;
 }
 
-function gainChart(programs: readonly ProgramResult[], { question, athlete }: Results) {
+function gainChart(programs: readonly ProgramResult[], results: Results) {
+  const { question, athlete, anglesDeg } = results;
   const limit = (athlete.body.limits.knee * 180) / Math.PI;
-  const xDeg = gridDeg.filter((deg) => deg <= limit);
+  const xDeg = anglesDeg.filter((deg) => deg <= limit);
   return {
     title: 'gain of maximal torque (%)',
     xDeg,
@@ -77,14 +76,16 @@ function whyTable(programs: readonly ProgramResult[]) {
     kind: 'table' as const,
     columns: [
       { head: 'program', align: 'left' as const },
-      ...mechanisms.map((head) => ({ head, align: 'right' as const })),
+      { head: 'drive', align: 'right' as const },
+      { head: 'growth', align: 'right' as const },
+      { head: 'series', align: 'right' as const },
       { head: 'together', align: 'right' as const },
-      { head: 'strongest angle moves to', align: 'right' as const },
+      { head: 'peak at', align: 'right' as const },
     ],
     rows: programs.map(({ name, targetShares, landing }) => [
       name,
-      ...mechanisms.map((cause) => signedPercent(targetShares.get(cause) ?? 0, 1)),
-      percent(landing.meanGain, 1),
+      ...[...targetShares.values()].map((share) => signedPercent(share, 1)),
+      signedPercent(landing.meanGain, 1),
       degrees(landing.peakAfter),
     ]),
   };

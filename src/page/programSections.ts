@@ -1,4 +1,3 @@
-import { gridDeg } from '../mechanics/angleGrid.ts';
 import type { Joint } from '../mechanics/lift.ts';
 import type { Program, Work } from '../notebook/scenario.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
@@ -50,10 +49,10 @@ function calendar(program: Program): string {
 function exerciseLine(
   work: Work,
   planned: PlannedExercise | undefined,
-  { athlete, question }: Results,
+  { athlete, question, anglesDeg }: Results,
 ): string {
   if (work.kind === 'hold') {
-    const index = gridDeg.findIndex((deg) => deg >= (work.at * 180) / Math.PI - 1e-9);
+    const index = anglesDeg.findIndex((deg) => deg >= (work.at * 180) / Math.PI - 1e-9);
     const best = athlete.groups[question.joint].torque[index] ?? 0;
     const asked = work.of.includes('extension') ? ` (best there about ${newtonMetres(best)})` : '';
     return `Hold ${work.of} at ${degrees(work.at)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s.`;
@@ -77,12 +76,12 @@ const jointWords: Readonly<Record<Joint, string>> = {
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Demand of each lift at the target joint against what the athlete has, by angle. */
-function demandBlocks(program: ProgramResult, { athlete, question }: Results): Block[] {
+function demandBlocks(program: ProgramResult, { athlete, question, anglesDeg }: Results): Block[] {
   const { joint } = question;
   const lifts = program.plan.exercises.filter(({ samples }) => samples.length > 0);
   if (lifts.length === 0) return [];
   const limit = (athlete.body.limits.knee * 180) / Math.PI;
-  const xDeg = gridDeg.filter((deg) => deg <= limit);
+  const xDeg = anglesDeg.filter((deg) => deg <= limit);
   const series = lifts.map(({ exercise, samples }) => ({
     name: exercise.kind === 'lift' ? `asked by ${exercise.range.lift.name}` : '',
     y: xDeg.map((deg) => {

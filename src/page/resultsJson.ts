@@ -1,4 +1,3 @@
-import { gridDeg } from '../mechanics/angleGrid.ts';
 import type { ProgramResult, Results } from '../run.ts';
 
 /**
@@ -16,7 +15,7 @@ export function resultsJson(results: Results): object {
     target: { action: target.action, fromDeg: inDegrees(target.from), toDeg: inDegrees(target.to) },
     athlete: {
       trained: athlete.trained,
-      anglesDeg: gridDeg,
+      anglesDeg: results.anglesDeg,
       torque: athlete.groups[results.question.joint].torque.map(tenth),
       tests: kneeFit.measured.map(({ kneeDeg, torque }, i) => ({
         angleDeg: tenth(kneeDeg),

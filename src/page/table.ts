@@ -2,7 +2,7 @@
 
 import Table from 'cli-table3';
 import { escapeInline } from './escape.ts';
-import type { Block, Column } from './report.ts';
+import type { Block } from './report.ts';
 import { displayWidth, oneLine, wrapWords } from './wrap.ts';
 
 type TableBlock = Extract<Block, { kind: 'table' }>;
@@ -22,9 +22,21 @@ function markdownCell(cell: string): string {
     .join('<br>');
 }
 
-function padded(cell: string, width: number, { align }: Column): string {
-  const space = ' '.repeat(Math.max(0, width - displayWidth(cell)));
-  return align === 'right' ? space + cell : cell + space;
+/** Lines of a table drawn by cli-table3 without any colour. */
+function drawn(
+  block: TableBlock,
+  chars: Readonly<Record<string, string>>,
+  cellText: (cell: string) => string,
+): string[] {
+  const table = new Table({
+    head: block.columns.map(({ head }) => cellText(head)),
+    colAligns: block.columns.map(({ align }) => align),
+    chars: { ...noLines, ...chars },
+    // Empty styles: cli-table3 colours heads and borders by default, into pipes and files too.
+    style: { head: [], border: [], compact: true, 'padding-left': 0, 'padding-right': 0 },
+  });
+  for (const row of filledRows(block)) table.push(row.map(cellText));
+  return table.toString().split('\n');
 }
 
 /**
@@ -34,20 +46,17 @@ function padded(cell: string, width: number, { align }: Column): string {
 export function markdownTable(block: TableBlock): string[] {
   const { columns } = block;
   if (columns.length === 0) return [];
-  const rows = [columns.map(({ head }) => head), ...filledRows(block)].map((row) =>
-    row.map(markdownCell),
-  );
-  const widths = columns.map((_, index) =>
-    Math.max(4, ...rows.map((row) => displayWidth(row[index] ?? ''))),
-  );
-  const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
-  const rule = columns.map(({ align }, index) =>
-    align === 'right' ? `${'-'.repeat((widths[index] ?? 4) - 1)}:` : '-'.repeat(widths[index] ?? 4),
-  );
-  const [head, ...body] = rows.map((row) =>
-    line(columns.map((column, index) => padded(row[index] ?? '', widths[index] ?? 0, column))),
-  );
-  return [head ?? '', line(rule), ...body];
+  const chars = { left: '| ', middle: ' | ', right: ' |', mid: '-' };
+  const bars = { 'left-mid': '| ', 'mid-mid': ' | ', 'right-mid': ' |' };
+  const [head = '', ruled = '', ...body] = drawn(block, { ...chars, ...bars }, markdownCell);
+  const dashes = ruled.slice(2, -2).split(' | ');
+  const rule = columns.map(({ align }, i) => {
+    // At least two signs: a right-aligned rule needs a dash before its colon.
+    const width = Math.max(dashes[i]?.length ?? 0, 2);
+    return align === 'right' ? `${'-'.repeat(width - 1)}:` : '-'.repeat(width);
+  });
+  // Without rows cli-table3 draws no rule.
+  return [head, `| ${rule.join(' | ')} |`, ...(block.rows.length > 0 ? body : [])];
 }
 
 const noLines = {
@@ -67,18 +76,9 @@ const noLines = {
 
 /** The table side by side: columns two spaces apart, a rule under each head. */
 function columnLines(block: TableBlock): string[] {
-  const table = new Table({
-    head: block.columns.map(({ head }) => oneLine(head)),
-    colAligns: block.columns.map(({ align }) => align),
-    chars: { ...noLines, mid: '-', 'mid-mid': '  ', middle: '  ' },
-    // Empty styles: cli-table3 colours heads and borders by default, into pipes and files too.
-    style: { head: [], border: [], compact: true, 'padding-left': 0, 'padding-right': 0 },
-  });
-  for (const row of filledRows(block)) table.push(row.map((cell) => cellLines(cell).join('\n')));
-  return table
-    .toString()
-    .split('\n')
-    .map((line) => line.trimEnd());
+  const chars = { mid: '-', 'mid-mid': '  ', middle: '  ' };
+  const lines = drawn(block, chars, (cell) => cellLines(cell).join('\n'));
+  return lines.map((line) => line.trimEnd());
 }
 
 /** The table record by record: the first cell as title, under it a line for each further column. */

@@ -61,9 +61,9 @@ function rankingTable({ ranking, scenario }: Results): Block {
     columns: [
       { head: 'place', align: 'left' },
       { head: 'program', align: 'left' },
-      { head: 'gain in target', align: 'right' },
-      { head: 'share landing there', align: 'right' },
-      { head: 'min a week', align: 'right' },
+      { head: 'target gain', align: 'right' },
+      { head: 'lands there', align: 'right' },
+      { head: 'min/week', align: 'right' },
       { head: 'care', align: 'left' },
     ],
     rows: ranking.map(({ program, place, tiesWithBest }) => {
@@ -83,5 +83,5 @@ function rankingTable({ ranking, scenario }: Results): Block {
 function howToRead({ ranking }: Results): string {
   const ties = ranking.filter(({ tiesWithBest }) => tiesWithBest).length;
   const tie = ties > 1 ? ' "tie": not to be told apart from the best.' : '';
-  return `Gain in target: mean change of maximal torque inside the range. Share landing there: the part of everything the program adds, over all angles, that lies inside the range. Minutes leave out the warm-up.${tie} Numbers under "care" point to the cautions below.`;
+  return `Target gain: mean change of maximal torque inside the range. Lands there: the part of all torque the program adds, over all angles, that lies inside the range. Minutes leave out the warm-up.${tie} Numbers under "care" point to the cautions below.`;
 }

@@ -9,7 +9,7 @@ import { type HeadChange, headTorque, unchangedHead } from './muscle.ts';
 export interface GroupChange {
   /** Filled share (0 to 1) of the neural gain by angle, per contraction trained. */
   readonly drive: Readonly<Record<Contraction, OverAngles>>;
-  /** One entry a head; a group without heads has one entry, whose series part stays 0. */
+  /** One entry a head; a group without heads has one entry, whose fibres keep their length. */
   readonly heads: readonly HeadChange[];
 }
 
@@ -56,7 +56,8 @@ export function oneWeekLater(
     const goal = headGoal(group.heads[h], dose.tension, c);
     return {
       growth: now.growth.map((g, r) => toward(g, goal.growth[r] ?? 0, c.growthWeeks)),
-      series: toward(now.series, goal.series, c.seriesWeeks),
+      lengthened: toward(now.lengthened, goal.lengthened, c.seriesWeeks),
+      shortened: toward(now.shortened, goal.shortened, c.growthWeeks),
     };
   });
   return { drive: { dynamic: drive('dynamic'), isometric: drive('isometric') }, heads };
@@ -96,8 +97,11 @@ function width(at40: number, at90: number, trained: number): number {
  *
  * With x from −1 (short) to 1 (long) for the mean angle of the work, which for these muscles is
  * resting length on another scale, and S = D/(D + D50):
- * growth = G·S·(1 + b·x), tilted between the proximal and distal region by t·x; series = S·x times
- * its long or short amplitude. A head that is not in the tables grows evenly and gains no length.
+ * growth = G·S·(1 + b·x), tilted between the proximal and distal region by t·x; fibre length goes
+ * up by S·x times the long amplitude or down by S·|x| times the short one. Lengthening is over in
+ * weeks (Blazevich 2007: no more after five), shortening is given the pace of growth, so that it
+ * never outruns it: no study here found strength lost at any angle. A head that is not in the
+ * tables grows evenly and keeps its length.
  */
 function headGoal(head: MuscleHead | undefined, tension: OverAngles, c: Coefficients): HeadChange {
   const dose = tension.reduce((sum, d) => sum + d, 0);
@@ -108,9 +112,13 @@ function headGoal(head: MuscleHead | undefined, tension: OverAngles, c: Coeffici
   const size = c.growthAmplitude * filled * (1 + c.growthLengthSlope * x);
   const tilt = c.growthDistalTilt * x;
   const growth = [size * (1 - tilt), size * (1 + tilt)];
-  if (!head) return { growth: growth.map(() => size), series: 0 };
-  const lengthened = dose / (dose + c.seriesHalfDose);
-  return { growth, series: lengthened * x * (x > 0 ? c.seriesLong : c.seriesShort) };
+  if (!head) return { ...unchangedHead, growth: growth.map(() => size) };
+  const shift = dose / (dose + c.seriesHalfDose);
+  return {
+    growth,
+    lengthened: shift * Math.max(x, 0) * c.seriesLong,
+    shortened: shift * Math.max(-x, 0) * c.seriesShort,
+  };
 }
 
 /**
@@ -132,7 +140,8 @@ export function torqueRatio(
   const other: Contraction = test === 'dynamic' ? 'isometric' : 'dynamic';
   const heads = change.heads.map((head) => ({
     growth: counted.has('regional growth') ? head.growth : unchangedHead.growth,
-    series: counted.has('sarcomeres in series') ? head.series : 0,
+    lengthened: counted.has('sarcomeres in series') ? head.lengthened : 0,
+    shortened: counted.has('sarcomeres in series') ? head.shortened : 0,
   }));
   return gridDeg.map((deg, i) => {
     const own = change.drive[test][i] ?? 0;

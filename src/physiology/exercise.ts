@@ -83,19 +83,24 @@ export function hardestEffort(samples: readonly Sample[]): number {
 }
 
 /**
- * Repetitions really done of a set, and the share of capacity left at each.
+ * Share of capacity left at each repetition of a set that is really done.
  *
- * Capacity falls evenly so that at the last possible repetition the sticking point asks all of it.
+ * Capacity falls evenly so that at the last repetition possible before training the sticking point
+ * asks all of it; as many repetitions are done as are wanted and possible today.
  *
  * @param wanted repetitions written in the program
- * @param shareOfHeaviest load over the heaviest load of today
- * @param hardest fresh effort at the sticking point
+ * @param load its share of the heaviest load before training and today, and the fresh effort it
+ *   asks at the sticking point
  */
-export function freshness(wanted: number, shareOfHeaviest: number, hardest: number): number[] {
-  const possible = Math.max(possibleRepetitions(Math.min(shareOfHeaviest, 1)), 1);
-  const done = Math.min(wanted, Math.floor(possible));
-  const loss = possible > 1 ? (1 - Math.min(hardest, 1)) / (possible - 1) : 0;
-  return Array.from({ length: done }, (_, k) => 1 - loss * k);
+export function freshness(
+  wanted: number,
+  load: { readonly share: number; readonly shareNow: number; readonly hardest: number },
+): number[] {
+  const possible = Math.max(possibleRepetitions(Math.min(load.share, 1)), 1);
+  const today = Math.max(possibleRepetitions(Math.min(load.shareNow, 1)), 1);
+  const done = Math.min(wanted, Math.floor(today + 1e-9));
+  const loss = possible > 1 ? (1 - Math.min(load.hardest, 1)) / (possible - 1) : 0;
+  return Array.from({ length: done }, (_, k) => Math.max(1 - loss * k, 0.1));
 }
 
 /**

@@ -71,10 +71,7 @@ export function stickingPoint(
  * @returns 0 when even the empty body asks more
  */
 export function heaviestLoad(range: Range, body: Body, capacity: Capacity, atEffort = 1): number {
-  const excess = (load: number) => {
-    const { effort } = stickingPoint(range, body, capacity, load);
-    return Math.min(effort, 5) - atEffort;
-  };
+  const excess = (load: number) => stickingPoint(range, body, capacity, load).effort - atEffort;
   // A light bar may leave a deep posture unbalanced that a heavier one allows.
   const lightest = [0, 20, 40, 80].find((load) => excess(load) < 0);
   return lightest === undefined ? 0 : risingRoot(excess, lightest, 1500, 1e-6);

@@ -28,11 +28,22 @@ const smear = sarcomereSpread.value / sarcomereCorners.optimum;
  * The sarcomere polygon smeared by the normal spread σ of sarcomere lengths inside a muscle
  * (0.21 µm, Chen 2016). A polygon is a sum of ramps b·max(0, l − k), and a smeared ramp is
  * b·[(l − k)·Φ(z) + σ·φ(z)], z = (l − k)/σ. Keeps the polygon's area; differs from it most at the
- * short end, by 0.10 at 1.70 µm.
+ * very short end, by 0.16 at 1.27 µm, and by less than 0.065 from 2.0 to 3.9 µm.
  */
-export function lengthTension(length: number): number {
+export function smearedForce(length: number): number {
   return knots.reduce((sum, { at, bend }) => {
     const z = (length - at) / smear;
     return sum + bend * ((length - at) * normalCumulative(z) + smear * normalDensity(z));
   }, 0);
+}
+
+const tableStep = 0.001;
+const tabulated = Array.from({ length: 2001 }, (_, i) => smearedForce(i * tableStep));
+
+/** `smearedForce` read from a table, for 0 to 2 optimum lengths; differs from it by under 3e-6. */
+export function lengthTension(length: number): number {
+  const place = Math.min(Math.max(length / tableStep, 0), tabulated.length - 2);
+  const index = Math.floor(place);
+  const left = tabulated[index] ?? 0;
+  return left + (place - index) * ((tabulated[index + 1] ?? left) - left);
 }

@@ -13,11 +13,17 @@ import { lengthTension } from './lengthTension.ts';
 export interface HeadChange {
   /** Added area, one entry a region. */
   readonly growth: readonly number[];
-  /** Added fibre length (sarcomeres in series); negative when lost. */
-  readonly series: number;
+  /** Fibre length added (sarcomeres in series) by work at long length. */
+  readonly lengthened: number;
+  /** Fibre length taken by work at short length. */
+  readonly shortened: number;
 }
 
-export const unchangedHead: HeadChange = { growth: regions.names.map(() => 0), series: 0 };
+export const unchangedHead: HeadChange = {
+  growth: regions.names.map(() => 0),
+  lengthened: 0,
+  shortened: 0,
+};
 
 /**
  * Lever of the quadriceps tendon at the knee, metres, by knee flexion in degrees.
@@ -51,11 +57,12 @@ const shortening = piecewiseLinear(
  * Torque of one head at full drive, N·m per N/cm² of fibre stress, by knee flexion in degrees.
  *
  * T = Σ_regions share·(1 + growth)·lever_r · area · f(l) · cos(pennation) · arm, with the fully
- * active length l = resting length · (1 − shortening) / (1 + series). Left out: passive tension
+ * active length l = resting length · (1 − shortening) / (1 + lengthened − shortened). Left out: passive tension
  * (no number read), the hip's effect on the rectus femoris, slowing by velocity.
  */
 export function headTorque(head: MuscleHead, kneeDeg: number, change: HeadChange): number {
-  const length = (restingLength(head, kneeDeg) * (1 - shortening(kneeDeg))) / (1 + change.series);
+  const fibre = 1 + change.lengthened - change.shortened;
+  const length = (restingLength(head, kneeDeg) * (1 - shortening(kneeDeg))) / fibre;
   const lead = (regions.leverTiltPer40Deg * (kneeDeg - regions.neutralDeg)) / 40;
   const sized = regions.area.reduce((sum, share, i) => {
     const lever = i === 0 ? 1 - lead : 1 + lead;

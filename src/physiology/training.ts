@@ -118,22 +118,29 @@ class WeekOfTraining {
     this.perWeek = block.sessionsPerWeek * deload;
   }
 
+  /**
+   * Effort is counted against strength before training, so that getting stronger by one exercise
+   * never takes dose from another; what has been gained decides how much load and how many
+   * repetitions of the plan can be done.
+   */
   addLift(exercise: LiftExercise, place: number): void {
     const { athlete, block } = this;
-    const { range, reps } = exercise;
+    const { range, reps, heaviest } = exercise;
     const strength = athlete.liftFactors[range.lift.name] ?? 1;
     const planned = exercise.load * (1 + block.progress) ** (this.week - 1);
+    const samplesWith = (capacity: Capacity, load: number) =>
+      samplesOf(range, athlete.body, capacity, load, strength);
+    let samples = samplesWith(restingCapacity(athlete), planned);
     // Strength gained so far, seen as the fall of effort under the same load; saves solving for
     // the heaviest load each week.
-    const first = hardestEffort(
-      samplesOf(range, athlete.body, restingCapacity(athlete), planned, strength),
-    );
-    let samples = samplesOf(range, athlete.body, this.capacity, planned, strength);
-    const stronger = first / hardestEffort(samples);
-    const heaviestNow = exercise.heaviest * stronger;
-    const load = Math.min(planned, heaviestNow);
-    if (load < planned) samples = samplesOf(range, athlete.body, this.capacity, load, strength);
-    const fresh = freshness(reps, load / heaviestNow, hardestEffort(samples));
+    const stronger = hardestEffort(samples) / hardestEffort(samplesWith(this.capacity, planned));
+    const load = Math.min(planned, heaviest * stronger);
+    if (load < planned) samples = samplesWith(restingCapacity(athlete), load);
+    const fresh = freshness(reps, {
+      share: load / heaviest,
+      shareNow: load / (heaviest * stronger),
+      hardest: hardestEffort(samples),
+    });
     if (fresh.length < reps)
       this.shortfalls.push({
         week: this.week,

@@ -8,17 +8,17 @@ import type { Sourced } from './sourced.ts';
  * Shape of maximal isometric knee extension torque, share of the peak, by knee flexion (degrees).
  *
  * 20–100°: Marginson and Eston 2001, J Sports Sci 19:875 (eight men, 35.2 ± 4.3, 63.6 ± 9.1,
- * 93.6 ± 6.5, 100, 77.9 ± 13.7 %; read), moved inside their own spread toward the flatter study
- * below. 110°: a 2021 study (Front Physiol 12:789867, 16 men; read) found 110° only 42 ± 12 %
- * above 20°, where a straight continuation of the first gives about double: set between, with
- * the difference as spread. 0° is continued by eye. Beyond 110° no isometric test was read; squats
+ * 93.6 ± 6.5, 100, 77.9 ± 13.7 %; read), moved inside 1.5 of its own SD toward a 2021 study (Front
+ * Physiol 12:789867, 16 men; read) that found 110° only 42 ± 12 % above 20°, where the first,
+ * continued, gives about double. The curve meets both at their edges (+51 %); the difference is
+ * carried as spread. 0° is continued by eye. Beyond 110° no isometric test was read; squats
  * below parallel lose only 3.6 % of load to those at parallel (Cotter 2013, J Strength Cond Res
  * 27:1765), so the curve is continued flatter (prior; passive stretch and the calf against the
  * thigh are part of it).
  */
 export const kneeExtensionShape = {
   anglesDeg: [0, 20, 40, 60, 80, 100, 110, 125, 150],
-  share: [0.14, 0.375, 0.65, 0.936, 1, 0.8, 0.69, 0.64, 0.58],
+  share: [0.17, 0.41, 0.67, 0.936, 1, 0.74, 0.62, 0.58, 0.53],
   spread: [0.1, 0.06, 0.09, 0.065, 0.05, 0.12, 0.15, 0.2, 0.2],
   known: 'derived',
   source:

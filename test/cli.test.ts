@@ -1,0 +1,104 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+
+/** The bundled command as a coach runs it. */
+
+const folder = mkdtempSync(join(tmpdir(), 'torqueleaf-'));
+const bundle = join(folder, 'torqueleaf.cjs');
+
+beforeAll(() => {
+  const built = spawnSync(
+    'node_modules/.bin/esbuild',
+    [
+      'src/main.ts',
+      '--bundle',
+      '--platform=node',
+      '--format=cjs',
+      `--outfile=${bundle}`,
+      '--log-level=error',
+    ],
+    { encoding: 'utf8' },
+  );
+  expect(built.stderr).toBe('');
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function command(...args: string[]) {
+  const { status, stdout, stderr } = spawnSync('node', [bundle, ...args], { encoding: 'utf8' });
+  return { status, stdout, stderr };
+}
+
+describe('report', () => {
+  it('prints the ranking, writes the report, exits 0', () => {
+    const out = join(folder, 'good');
+    const ran = command('report', 'scenarios/ski-deep-range.yaml', '--out', out);
+    expect(ran.status).toBe(0);
+    expect(ran.stdout).toContain('Which program');
+    expect(ran.stderr).toBe(`report: ${join(out, 'ski-deep-range.md')}\n`);
+    expect(readFileSync(join(out, 'ski-deep-range.md'), 'utf8')).toBe(
+      readFileSync('reports/ski-deep-range.md', 'utf8'),
+    );
+    expect(readdirSync(out)).toEqual(['ski-deep-range.md']);
+  });
+
+  it('writes nothing for a file with problems, prints no stack, exits 1', () => {
+    const bad = join(folder, 'bad.yaml');
+    writeFileSync(
+      bad,
+      readFileSync('scenarios/ski-deep-range.yaml', 'utf8').replace('168 cm', '168 kg'),
+    );
+    const out = join(folder, 'none');
+    const ran = command('report', bad, '--out', out);
+    expect(ran.status).toBe(1);
+    expect(ran.stdout).toBe('');
+    expect(ran.stderr).toContain(`${bad}:`);
+    expect(ran.stderr).toContain('stature');
+    expect(ran.stderr).not.toMatch(/\n\s+at /);
+    expect(existsSync(out)).toBe(false);
+  });
+
+  it('--json gives the results as data and writes no file', () => {
+    const out = join(folder, 'data');
+    const ran = command('report', '--json', 'scenarios/ski-deep-range.yaml', '--out', out);
+    expect(JSON.parse(ran.stdout)[0].format).toBe('torqueleaf results 1');
+    expect(existsSync(out)).toBe(false);
+  });
+});
+
+describe('check', () => {
+  it('is content with the reports in the repository', () => {
+    const ran = command('check');
+    expect(ran.stdout).toBe(
+      'scenarios/ski-deep-range.yaml: fine, report matches\nscenarios/sprint-push-off.yaml: fine, report matches\n',
+    );
+    expect(ran.status).toBe(0);
+  });
+
+  it('says what to do when a report is missing', () => {
+    const ran = command('check', 'scenarios/ski-deep-range.yaml', '--out', join(folder, 'empty'));
+    expect(ran.status).toBe(1);
+    expect(ran.stdout).toContain('there is no report yet');
+  });
+});
+
+describe('wrong calls exit 2 with one plain line', () => {
+  it.each([
+    [['reprot'], 'unknown command'],
+    [['report', '--jsn'], 'unknown option'],
+    [['report', 'nowhere.yaml'], 'cannot be read'],
+  ])('%j', (args, words) => {
+    const ran = command(...args);
+    expect(ran.status).toBe(2);
+    expect(ran.stderr).toContain(words);
+    expect(ran.stderr).not.toMatch(/\n\s+at /);
+  });
+
+  it('--help exits 0', () => {
+    const ran = command('--help');
+    expect(ran.status).toBe(0);
+    expect(ran.stdout).toContain('report');
+  });
+});

@@ -1,0 +1,138 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { gridDeg } from '../../src/mechanics/angleGrid.ts';
+import {
+  coefficientsFor,
+  type Mechanism,
+  mechanisms,
+  torqueRatio,
+} from '../../src/physiology/adaptation.ts';
+import type { Exercise } from '../../src/physiology/exercise.ts';
+import { heaviestSingles, train, untrainedState } from '../../src/physiology/training.ts';
+import { coefficients as c } from '../../src/tables/adaptation.ts';
+import { lifts } from '../../src/tables/lifts.ts';
+import { meanPerson } from '../studies/predictGroup.ts';
+
+/** Invariants of the forecast on random programs; no outside numbers are needed. */
+
+const radians = Math.PI / 180;
+const athletes = [meanPerson('male', false), meanPerson('female', true)];
+const every: ReadonlySet<Mechanism> = new Set(mechanisms);
+
+const hold = fc.record({
+  kind: fc.constant('hold' as const),
+  of: fc.constant({ joint: 'knee' as const }),
+  at: fc.integer({ min: 15, max: 115 }).map((deg) => deg * radians),
+  effort: fc.double({ min: 0.4, max: 1, noNaN: true }),
+  sets: fc.integer({ min: 1, max: 6 }),
+  reps: fc.integer({ min: 1, max: 8 }),
+  seconds: fc.integer({ min: 2, max: 8 }),
+});
+const squat = fc
+  .record({
+    name: fc.constantFrom('back squat', 'front squat', 'box squat'),
+    to: fc.integer({ min: 50, max: 120 }),
+    share: fc.double({ min: 0.5, max: 0.9, noNaN: true }),
+    sets: fc.integer({ min: 1, max: 6 }),
+    reps: fc.integer({ min: 1, max: 10 }),
+  })
+  .map(({ name, to, share, sets, reps }): Exercise => {
+    const lift = lifts.find((entry) => entry.name === name);
+    if (!lift) throw new Error(name);
+    const range = { lift, from: 0, to: to * radians };
+    const [single] = heaviestSingles(person, [range], untrainedState(person), c);
+    const heaviest = single?.load ?? 0;
+    return { kind: 'lift', range, load: share * heaviest, heaviest, sets, reps, tempo: [2, 0, 1] };
+  });
+const [person] = athletes as [(typeof athletes)[number], (typeof athletes)[number]];
+const holds = fc.array(hold, { minLength: 1, maxLength: 3 });
+const drive: ReadonlySet<Mechanism> = new Set(['neural drive']);
+const weeks = fc.integer({ min: 1, max: 16 });
+
+function gains(
+  work: readonly Exercise[],
+  forWeeks: number,
+  counted = every,
+  progress = 0,
+  athlete = person,
+): number[] {
+  const block = { weeks: forWeeks, sessionsPerWeek: 2, exercises: work, progress, deloads: [] };
+  const state = train(athlete, block, c);
+  const own = coefficientsFor(athlete.trained, c);
+  const { knee } = athlete.groups;
+  return torqueRatio(knee, state.changes.knee, 'isometric', own, counted).map((r) => r - 1);
+}
+
+const withMoreSets = (work: Exercise, more: number): Exercise => ({
+  ...work,
+  sets: work.sets + more,
+});
+
+describe('properties of the forecast', () => {
+  it('zero dose gives zero gain, in torque and in every heaviest single', () => {
+    expect(gains([], 8)).toEqual(gridDeg.map(() => 0));
+    const before = untrainedState(person);
+    const idle = train(
+      person,
+      { weeks: 8, sessionsPerWeek: 2, exercises: [], progress: 0, deloads: [] },
+      c,
+    );
+    const range = { lift: lifts[0] as (typeof lifts)[number], from: 0, to: 100 * radians };
+    expect(heaviestSingles(person, [range], idle, c)[0]?.load).toBe(
+      heaviestSingles(person, [range], before, c)[0]?.load,
+    );
+  });
+
+  it('adding work anywhere lowers no angle’s neural drive: saturation is local', () => {
+    fc.assert(
+      fc.property(holds, hold, weeks, (work, added, forWeeks) => {
+        const before = gains(work, forWeeks, drive);
+        const after = gains([...work, added], forWeeks, drive);
+        before.forEach((gain, i) => {
+          expect((after[i] ?? 0) - gain).toBeGreaterThan(-1e-12);
+        });
+      }),
+      { numRuns: 60, endOnFailure: true },
+    );
+  });
+
+  it('adding a set of an exercise to a program of it alone lowers no angle’s gain, all mechanisms together', () => {
+    fc.assert(
+      fc.property(fc.oneof(hold, squat), weeks, (work, forWeeks) => {
+        const fewer = gains([work], forWeeks);
+        const more = gains([withMoreSets(work, 1)], forWeeks);
+        fewer.forEach((gain, i) => {
+          expect((more[i] ?? 0) - gain).toBeGreaterThan(-1e-9);
+        });
+      }),
+      { numRuns: 60, endOnFailure: true },
+    );
+  }, 30_000);
+
+  it('gains stay bounded by the amplitudes, whatever is done', () => {
+    const heavy = Array.from(
+      { length: 6 },
+      (_, i): Exercise => ({
+        kind: 'hold',
+        of: { joint: 'knee' },
+        at: (20 + 18 * i) * radians,
+        effort: 1,
+        sets: 20,
+        reps: 20,
+        seconds: 10,
+      }),
+    );
+    for (const athlete of athletes) {
+      const own = coefficientsFor(athlete.trained, c);
+      const most =
+        (1 + own.driveAmplitude) *
+          (1 + own.growthAmplitude * (1 + c.growthLengthSlope) * (1 + c.growthDistalTilt)) *
+          1.15 -
+        1;
+      for (const gain of gains(heavy, 104, every, 0, athlete)) {
+        expect(gain).toBeGreaterThan(-0.1);
+        expect(gain).toBeLessThan(most);
+      }
+    }
+  });
+});
