@@ -30,8 +30,8 @@ import {
   type PlannedExercise,
   planProgram,
 } from './physiology/planProgram.ts';
-import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/training.ts';
-import { coefficients, modelResolution } from './tables/adaptation.ts';
+import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
+import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
 
 /** One program, its block in kilograms and what it is expected to do. */
 export interface ProgramResult extends Forecast {
@@ -114,7 +114,7 @@ function answer(
     anglesDeg: gridDeg,
     question,
     singlesBefore: heaviestSingles(athlete, question.ranges, untrainedState(athlete), coefficients),
-    ranking: rank(programs, modelResolution.value),
+    ranking: rank(programs, contrastMiss.value, gainMiss.value),
   };
 }
 
@@ -194,7 +194,7 @@ function tooHeavy(source: Source, work: LiftWork, load: number, plan: PlannedExe
   const key = work.load.kind === 'reserve' ? 'reserve' : 'load';
   return {
     code: 'too-heavy',
-    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} over ${degreesOf(work.from)}–${degreesOf(work.to)} is ${kg(most)} (${known}${where})`,
+    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${kg(most)} (${known}${where})`,
     at: source.at([...work.path, key]),
     hint: 'lower the load, shorten the range, or add a tested best for this range if it is higher',
   };

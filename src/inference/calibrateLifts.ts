@@ -2,7 +2,7 @@ import type { Lift } from '../mechanics/lift.ts';
 import type { Athlete } from '../physiology/athlete.ts';
 import { heaviestLoad, stickingPoint } from '../physiology/heaviestLoad.ts';
 import { liftNamed, type MeasuredSingle } from '../physiology/planProgram.ts';
-import { restingCapacity } from '../physiology/training.ts';
+import { restingCapacity } from '../physiology/trainedState.ts';
 import { lifts } from '../tables/lifts.ts';
 import { liftingStrength } from '../tables/strength.ts';
 

@@ -10,12 +10,11 @@ import {
 import type { Athlete } from '../physiology/athlete.ts';
 import type { Range } from '../physiology/heaviestLoad.ts';
 import {
-  type Block,
   type HeaviestSingle,
   heaviestSingles,
   type TrainedState,
-  train,
-} from '../physiology/training.ts';
+} from '../physiology/trainedState.ts';
+import { type Block, train } from '../physiology/training.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { type AngleRange, type Landing, landing, meanOver, sumOver } from './ranking.ts';
 

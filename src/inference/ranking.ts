@@ -88,23 +88,27 @@ function peakAngle(values: OverAngles): number {
   return bend === 0 ? here : here + (step * (before - after)) / (2 * bend);
 }
 
-/** A program's place: 1 is best; programs closer than `resolution` to the one above share a tie. */
+/** A program's place, 1 for the best. */
 export interface Placed<P> {
   readonly program: P;
   readonly place: number;
   /** True when it cannot be told from the best program. */
   readonly tiesWithBest: boolean;
+  /** How far the model typically misses such a gain, share like the gain. */
+  readonly margin: number;
 }
 
 /**
  * Orders programs by mean gain in the target, equal gains by hit share, then by name so that the
  * order never depends on the order of writing.
  *
- * @param resolution difference of mean gain that the model can tell apart
+ * @param blur differences below this share of the best gain cannot be told apart
+ * @param miss typical miss as a share of the gain itself
  */
 export function rank<P extends { readonly name: string; readonly landing: Landing }>(
   programs: readonly P[],
-  resolution: number,
+  blur: number,
+  miss: number,
 ): Placed<P>[] {
   const ordered = [...programs].sort(
     (a, b) =>
@@ -116,6 +120,7 @@ export function rank<P extends { readonly name: string; readonly landing: Landin
   return ordered.map((program, i) => ({
     program,
     place: i + 1,
-    tiesWithBest: best - program.landing.meanGain < resolution,
+    margin: miss * Math.abs(program.landing.meanGain),
+    tiesWithBest: best - program.landing.meanGain <= blur * Math.abs(best),
   }));
 }

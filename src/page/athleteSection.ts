@@ -1,4 +1,5 @@
 import type { Results } from '../run.ts';
+import { adaptation } from '../tables/adaptation.ts';
 import type { Block, Section } from './report.ts';
 import { kilograms, listInWords, newtonMetres, percent, signedPercent } from './words.ts';
 
@@ -45,6 +46,8 @@ function testBlocks({ kneeFit, calibrations }: Results): Block[] {
   return blocks;
 }
 
+const ownTable = 'The machine resists as in the coach’s own table, in proportion to the weight.';
+
 function fitSentence({ strength }: Results['kneeFit']): string {
   const shift =
     Math.abs(strength.shiftDeg) < 0.5
@@ -58,8 +61,8 @@ function assumptions({ scenario, athlete, estimatedLengths, kneeFit, ranking }: 
   const used = new Set(
     ranking.flatMap(({ program }) =>
       program.plan.exercises.flatMap(({ exercise }) => {
-        if (exercise.kind === 'lift') return [exercise.range.lift];
-        return 'range' in exercise.of ? [exercise.of.range.lift] : [];
+        if (exercise.kind === 'lift') return [exercise.range];
+        return 'range' in exercise.of ? [exercise.of.range] : [];
       }),
     ),
   );
@@ -67,7 +70,7 @@ function assumptions({ scenario, athlete, estimatedLengths, kneeFit, ranking }: 
     estimatedLengths.length > 0
       ? `Lengths of ${listInWords(estimatedLengths)} are estimated from stature; segment masses are ${subject.reference === 'pooled' ? 'a table for both sexes together' : `the ${subject.reference} table's`}.`
       : 'All segment lengths are measured; segment masses are from a table.',
-    `${athlete.trained ? 'Trained' : 'Untrained'} (${subject.trainingYears} years): a trained person is given ${athlete.trained ? 'smaller gains, as studies of trained people show' : 'half the gains of an untrained one'}.`,
+    `${athlete.trained ? 'Trained' : 'Untrained'} (${subject.trainingYears} years): trained people are given ${percent(adaptation.trainedShare.value)} of the gains of untrained ones (fitted to studies of both).`,
     'Hip and calf strength are not tested here: they come from tables by body mass, corrected together with the tested lifts. The tables for the hip differ twofold.',
     'Muscle tables alone would make the knee strongest near straight. Tests show the opposite; the difference ("not explained by the muscle tables") is carried unchanged through training.',
     'Everything is held still for the sum: no bounce, no momentum, seen from the side.',
@@ -75,6 +78,7 @@ function assumptions({ scenario, athlete, estimatedLengths, kneeFit, ranking }: 
   ];
   if (kneeFit.measured.length === 0)
     items.unshift('No torque test: the strength curve is that of the mean person of this kind.');
-  for (const lift of used) for (const text of lift.assumed) items.push(`${lift.name}: ${text}`);
+  for (const { lift, machine } of used)
+    for (const text of machine ? [ownTable] : lift.assumed) items.push(`${lift.name}: ${text}`);
   return items.filter((text, i) => items.indexOf(text) === i);
 }

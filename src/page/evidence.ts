@@ -1,5 +1,5 @@
 import type { Results } from '../run.ts';
-import { adaptation } from '../tables/adaptation.ts';
+import { adaptation, fittedStudies } from '../tables/adaptation.ts';
 import {
   activeShortening,
   kneeExtensorTendonArm,
@@ -18,7 +18,7 @@ import {
   repetitionChart,
 } from '../tables/strength.ts';
 import type { Section } from './report.ts';
-import { newtonMetres, percent } from './words.ts';
+import { listInWords, newtonMetres, percent } from './words.ts';
 
 /** Where published sources disagree about something this report rests on. */
 export function conflictSection({ athlete }: Results): Section {
@@ -35,7 +35,7 @@ export function conflictSection({ athlete }: Results): Section {
           'Quarter squats and holds: Rhea 2016 found good transfer, Hartmann 2012 a loss of holding force at the trained angle. The model predicts no loss.',
           'Full against part range on a leg machine: Valamatos 2018 and McMahon 2014 disagree on how much part-range work gives deep in the knee.',
           'Neural drive by angle: rising (Kubo 2004), falling (Babault 2003) or flat (Kooistra 2007) toward flexion: taken as flat.',
-          'Growth from long-length work is large in small studies of untrained people and near nil in large ones of trained people: trained people are given half.',
+          'Growth from long-length work is large in small studies of untrained people and near nil in large ones of trained people: the model’s trained people gain less in proportion.',
           'Lever of the quadriceps tendon between 20° and 70° of flexion: 32 to 54 mm by method; the middle is used.',
           'Strength while lowering: 0.9 to 1.2 of that in a hold.',
         ],
@@ -102,6 +102,10 @@ export function sourceSection(): Section {
   return {
     heading: 'Sources',
     blocks: [
+      {
+        kind: 'text',
+        text: `Fitted rows rest on ${listInWords(fittedStudies)}.`,
+      },
       {
         kind: 'text',
         text: 'Read: seen in the source or a page quoting it. Recalled: from memory, to be checked. Derived: arithmetic on others. Fitted: estimated by this project from the studies named. Prior: a judgement, nothing is published.',

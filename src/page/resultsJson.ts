@@ -30,9 +30,10 @@ export function resultsJson(results: Results): object {
         factor: share(factor),
       })),
     },
-    ranking: ranking.map(({ program, place, tiesWithBest }) => ({
+    ranking: ranking.map(({ program, place, tiesWithBest, margin }) => ({
       place,
       tiesWithBest,
+      margin: share(margin),
       ...programJson(program),
       singles: singlesBefore.map(({ range, load }, i) => ({
         lift: range.lift.name,

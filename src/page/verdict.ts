@@ -1,5 +1,5 @@
+import type { Placed } from '../inference/ranking.ts';
 import type { ProgramResult, Results } from '../run.ts';
-import { modelMiss } from '../tables/adaptation.ts';
 import { cautionMarks } from './cautions.ts';
 import type { Block, Section } from './report.ts';
 import { listInWords, percent, plural, rangeDegrees, signedPercent } from './words.ts';
@@ -34,7 +34,7 @@ function introduction({ scenario }: Results): string {
 function verdict({ ranking, scenario }: Results): string {
   const best = ranking[0];
   if (!best) return 'No program to rank.';
-  const { program } = best;
+  const { program, margin } = best;
   const range = rangeDegrees(scenario.target.from, scenario.target.to);
   const gain = signedPercent(program.landing.meanGain);
   const rivals = ranking.slice(1).filter(({ tiesWithBest }) => tiesWithBest);
@@ -42,24 +42,25 @@ function verdict({ ranking, scenario }: Results): string {
     rivals.length > 0
       ? ` ${listInWords(rivals.map(({ program: { name } }) => `"${name}"`))} cannot be told apart from it: choose between them by time, equipment and what the athlete tolerates.`
       : ' The others are expected to give clearly less there.';
-  return `"${program.name}" is expected to add most inside ${range}: about ${gain} torque after ${plural(program.program.weeks, 'week')}, give or take ${percent(modelMiss.value)}.${tie}${wish(program, scenario.target.gain)}`;
+  return `"${program.name}" is expected to add most inside ${range}: about ${gain} torque after ${plural(program.program.weeks, 'week')}, give or take ${percent(margin)}.${tie}${wish(best, scenario.target.gain)}`;
 }
 
-function wish(best: ProgramResult, wanted: number | undefined): string {
+function wish(best: Placed<ProgramResult>, wanted: number | undefined): string {
   if (wanted === undefined) return '';
-  if (best.landing.meanGain - modelMiss.value >= wanted)
-    return ` That meets the wanted ${signedPercent(wanted)} with room to spare.`;
-  if (best.landing.meanGain >= wanted)
-    return ` That meets the wanted ${signedPercent(wanted)} only if the model does not miss low.`;
+  const { meanGain } = best.program.landing;
+  if (meanGain - best.margin >= wanted)
+    return ` That meets the wanted ${signedPercent(wanted)} even if the model misses by its usual margin.`;
+  if (meanGain >= wanted)
+    return ` That meets the wanted ${signedPercent(wanted)} unless the model misses by its usual margin.`;
   return ` The wanted ${signedPercent(wanted)} is more than any of these programs is expected to give.`;
 }
 
 function rankingTable({ ranking, scenario }: Results): Block {
   const limit = scenario.minutesPerWeek;
+  const ties = ranking.filter(({ tiesWithBest }) => tiesWithBest).length;
   return {
     kind: 'table',
     columns: [
-      { head: 'place', align: 'left' },
       { head: 'program', align: 'left' },
       { head: 'target gain', align: 'right' },
       { head: 'lands there', align: 'right' },
@@ -69,8 +70,7 @@ function rankingTable({ ranking, scenario }: Results): Block {
     rows: ranking.map(({ program, place, tiesWithBest }) => {
       const over = limit !== undefined && program.minutesPerWeek > limit ? ' (over limit)' : '';
       return [
-        `${place}${tiesWithBest && ranking.filter((r) => r.tiesWithBest).length > 1 ? ' tie' : ''}`,
-        program.name,
+        `${place}. ${program.name}${tiesWithBest && ties > 1 ? ' (tie)' : ''}`,
         signedPercent(program.landing.meanGain),
         percent(program.landing.hitShare),
         `${program.minutesPerWeek.toFixed(0)}${over}`,
@@ -82,6 +82,6 @@ function rankingTable({ ranking, scenario }: Results): Block {
 
 function howToRead({ ranking }: Results): string {
   const ties = ranking.filter(({ tiesWithBest }) => tiesWithBest).length;
-  const tie = ties > 1 ? ' "tie": not to be told apart from the best.' : '';
+  const tie = ties > 1 ? ' Tie: not to be told apart from the best.' : '';
   return `Target gain: mean change of maximal torque inside the range. Lands there: the part of all torque the program adds, over all angles, that lies inside the range. Minutes leave out the warm-up.${tie} Numbers under "care" point to the cautions below.`;
 }

@@ -9,12 +9,12 @@ import { type Exercise, type Sample, samplesOf } from './exercise.ts';
 import type { Range } from './heaviestLoad.ts';
 import { type LoadRule, loadOf } from './load.ts';
 import {
-  type Block,
   type HeaviestSingle,
   heaviestSingles,
   restingCapacity,
   untrainedState,
-} from './training.ts';
+} from './trainedState.ts';
+import type { Block } from './training.ts';
 
 /** A lift of a program as the coach wrote it; angles in radians, names of the catalogue. */
 export interface WrittenLift {

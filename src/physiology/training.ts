@@ -2,17 +2,9 @@ import { gridAngles, gridStepDeg, type OverAngles } from '../mechanics/angleGrid
 import { demandOf } from '../mechanics/demand.ts';
 import type { Joint } from '../mechanics/lift.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
-import {
-  coefficientsFor,
-  type GroupChange,
-  type Mechanism,
-  mechanisms,
-  oneWeekLater,
-  torqueRatio,
-  untouched,
-} from './adaptation.ts';
+import { coefficientsFor, oneWeekLater } from './adaptation.ts';
 import type { Athlete } from './athlete.ts';
-import { type Contraction, DoseCollector, type WeeklyDose } from './dose.ts';
+import { DoseCollector } from './dose.ts';
 import {
   type Exercise,
   freshness,
@@ -22,14 +14,13 @@ import {
   samplesOf,
   setMoments,
 } from './exercise.ts';
+import { type Capacity, heaviestLoad, jointEffort } from './heaviestLoad.ts';
 import {
-  type Capacity,
-  heaviestLoad,
-  jointEffort,
-  type Range,
-  type StickingPoint,
-  stickingPoint,
-} from './heaviestLoad.ts';
+  capacityAfter,
+  restingCapacity,
+  type TrainedState,
+  untrainedState,
+} from './trainedState.ts';
 
 /** A training program in the model's terms. */
 export interface Block {
@@ -41,31 +32,7 @@ export interface Block {
   readonly deloads: readonly { readonly week: number; readonly sets: number }[];
 }
 
-/** The athlete after some weeks. */
-export interface TrainedState {
-  /** Dose of the first week by joint; none before it. */
-  readonly firstWeek?: Readonly<Record<Joint, WeeklyDose>>;
-  readonly changes: Readonly<Record<Joint, GroupChange>>;
-  /** Gain from practising a lift, share, by leading-joint angle, for each lift by name. */
-  readonly practice: Readonly<Record<string, OverAngles>>;
-  /** Repetitions that could not be done: week, place in the program, done of wanted. */
-  readonly shortfalls: readonly {
-    readonly week: number;
-    readonly exercise: number;
-    readonly done: number;
-    readonly wanted: number;
-  }[];
-}
-
 const joints = ['knee', 'hip', 'ankle'] as const;
-const all: ReadonlySet<Mechanism> = new Set(mechanisms);
-
-/** The athlete before the first week. */
-export function untrainedState(athlete: Athlete): TrainedState {
-  const { knee, hip, ankle } = athlete.groups;
-  const changes = { knee: untouched(knee), hip: untouched(hip), ankle: untouched(ankle) };
-  return { changes, practice: {}, shortfalls: [] };
-}
 
 /** Runs a block week by week. */
 export function train(athlete: Athlete, block: Block, coefficients: Coefficients): TrainedState {
@@ -222,53 +189,4 @@ class WeekOfTraining {
       shortfalls: [...state.shortfalls, ...this.shortfalls],
     };
   }
-}
-
-/** Torque by angle of every joint before training. */
-export function restingCapacity(athlete: Athlete): Capacity {
-  const { knee, hip, ankle } = athlete.groups;
-  return { knee: knee.torque, hip: hip.torque, ankle: ankle.torque };
-}
-
-/** Torque by angle of every joint in a given state, as a test of one kind would find it. */
-export function capacityAfter(
-  athlete: Athlete,
-  state: TrainedState,
-  test: Contraction,
-  c: Coefficients,
-): Capacity {
-  const after = (joint: Joint) => {
-    const group = athlete.groups[joint];
-    const ratio = torqueRatio(group, state.changes[joint], test, c, all);
-    return group.torque.map((torque, i) => torque * (ratio[i] ?? 1));
-  };
-  return { knee: after('knee'), hip: after('hip'), ankle: after('ankle') };
-}
-
-/** A range's heaviest single, kg, and where and at which joint it is lost. */
-export interface HeaviestSingle {
-  readonly range: Range;
-  readonly load: number;
-  readonly at: StickingPoint;
-}
-
-/**
- * Heaviest singles of ranges in a given state: statics against capacity times the athlete's own
- * factor in the lift, then times the practice gained at the sticking point.
- */
-export function heaviestSingles(
-  athlete: Athlete,
-  ranges: readonly Range[],
-  state: TrainedState,
-  coefficients: Coefficients,
-): HeaviestSingle[] {
-  const c = coefficientsFor(athlete.trained, coefficients);
-  const capacity = capacityAfter(athlete, state, 'dynamic', c);
-  return ranges.map((range) => {
-    const { name } = range.lift;
-    const load = heaviestLoad(range, athlete.body, capacity, athlete.liftFactors[name] ?? 1);
-    const at = stickingPoint(range, athlete.body, capacity, load);
-    const nearest = Math.round((at.angle * 180) / Math.PI / gridStepDeg);
-    return { range, load: load * (1 + (state.practice[name]?.[nearest] ?? 0)), at };
-  });
 }

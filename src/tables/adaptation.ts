@@ -1,32 +1,124 @@
 import type { Sourced } from './sourced.ts';
 
-/** Coefficients of the adaptation model; how each is used stands in `physiology/adaptation.ts`. */
+/**
+ * Coefficients of the adaptation model; `physiology/adaptation.ts` and `dose.ts` give the
+ * equations. Rows marked fitted are the least-squares values, with their standard errors, of
+ * `test/recipes/fitAdaptation.ts` over ten studies of squats and knee extension; the rest those
+ * studies cannot tell.
+ */
 export const adaptation = {
-  driveAmplitude: prior(0.35, 'share', 0.1),
-  driveHalfDose: prior(3, 'hard sets a week', 1.5),
-  driveEffortPower: prior(2, 'exponent', 0.5),
-  driveTensionPower: prior(0.3, 'exponent', 0.2),
-  driveFadePerDeg: prior(0.004, 'share per degree', 0.002),
-  widthShorterAt40: prior(12, 'degrees', 5),
-  widthShorterAt90: prior(40, 'degrees', 12),
-  widthLongerAt40: prior(15, 'degrees', 5),
-  widthLongerAt90: prior(25, 'degrees', 10),
-  driveWeeks: prior(4, 'weeks', 1),
-  growthAmplitude: prior(0.25, 'share', 0.08),
-  growthHalfDose: prior(5, 'hard sets a week', 2),
-  growthTensionPower: prior(1, 'exponent', 0.3),
-  growthLengthSlope: prior(0.33, 'share', 0.12),
-  growthDistalTilt: prior(0.25, 'share', 0.15),
-  growthWeeks: prior(20, 'weeks', 6),
-  seriesLong: prior(0.08, 'share', 0.03),
-  seriesShort: prior(0.03, 'share', 0.02),
-  seriesHalfDose: prior(5, 'hard sets a week', 2),
-  seriesWeeks: prior(4, 'weeks', 1),
-  transferAcross: prior(0.45, 'share', 0.15),
-  practiceAmplitude: prior(0.25, 'share', 0.1),
-  practicePower: prior(2, 'exponent', 0.5),
-  practiceHalfDose: prior(2, 'sets a week', 1),
-  trainedShare: prior(0.5, 'share', 0.15),
+  /** Largest neural gain of an untrained person. */
+  driveAmplitude: fitted(0.357, 'share', 0.091),
+  /** Local drive dose that fills half of it. */
+  driveHalfDose: fitted(2.81, 'hard sets a week', 1.3),
+  /** u: how steeply effort counts toward drive. */
+  driveEffortPower: fitted(2.21, 'exponent', 0.55),
+  /** κ: how far low fibre tension lowers the drive dose. */
+  driveTensionPower: fitted(0.636, 'exponent', 0.25),
+  /** h: fall of the drive dose for each degree trained beyond 40°. */
+  driveFadePerDeg: fitted(0.00552, 'share per degree', 0.0033),
+  /** Spread toward shorter muscle when trained at 40° … */
+  widthShorterAt40: fitted(10.2, 'degrees', 4),
+  /** … and at 90° (held near wide: gains reach 15–105°, Bandy 1993). */
+  widthShorterAt90: fitted(35.5, 'degrees', 6.8),
+  /** Spread toward longer muscle when trained at 40° … */
+  widthLongerAt40: fitted(27.9, 'degrees', 8.1),
+  /** … and at 90°. */
+  widthLongerAt90: fitted(22.5, 'degrees', 8.1),
+  /** Pace of neural gains. */
+  driveWeeks: {
+    value: 4,
+    unit: 'weeks',
+    spread: 1,
+    known: 'prior',
+    source: 'early gains come within weeks; a working value',
+  },
+  /** G: largest growth of an untrained person at middle length. */
+  growthAmplitude: fitted(0.351, 'share', 0.074),
+  /** Tension dose that fills half of it. */
+  growthHalfDose: {
+    value: 5,
+    unit: 'hard sets a week',
+    spread: 2,
+    known: 'prior',
+    source:
+      'size rises with weekly sets and flattens (Pelland 2024, preprint); the number is a judgement',
+  },
+  /** g: how steeply tension counts toward growth. */
+  growthTensionPower: {
+    value: 1,
+    unit: 'exponent',
+    spread: 0.3,
+    known: 'prior',
+    source: 'nothing published',
+  },
+  /** b: growth at long against middle length; 1.4 to 2.7 long against short in untrained people. */
+  growthLengthSlope: fitted(0.287, 'share', 0.1),
+  /** t: distal against proximal growth after long-length work. */
+  growthDistalTilt: {
+    value: 0.25,
+    unit: 'share',
+    spread: 0.15,
+    known: 'prior',
+    source: 'direction Noorkõiv 2014, Ema 2013; size is a judgement',
+  },
+  /** Pace of growth, and of fibre shortening. */
+  growthWeeks: {
+    value: 20,
+    unit: 'weeks',
+    spread: 6,
+    known: 'prior',
+    source: 'growth still rises after months; a working value',
+  },
+  /** Largest fibre lengthening by long-length work. */
+  seriesLong: {
+    value: 0.08,
+    unit: 'share',
+    spread: 0.03,
+    known: 'derived',
+    source:
+      '+5.4 ± 4.9 % (Noorkõiv 2014), +4.9 ± 2.0 % (Valamatos 2018), +6.3 and +3.1 % (Blazevich 2007) at usual doses',
+  },
+  /** Largest fibre shortening by short-length work. */
+  seriesShort: {
+    value: 0.03,
+    unit: 'share',
+    spread: 0.02,
+    known: 'derived',
+    source: '−3 % in another muscle (Hinks 2021)',
+  },
+  /** Tension dose that fills half of either. */
+  seriesHalfDose: {
+    value: 5,
+    unit: 'hard sets a week',
+    spread: 2,
+    known: 'prior',
+    source: 'taken as that of growth',
+  },
+  /** Pace of lengthening. */
+  seriesWeeks: {
+    value: 4,
+    unit: 'weeks',
+    spread: 1,
+    known: 'derived',
+    source: 'no more after five weeks (Blazevich 2007)',
+  },
+  /** Share of neural gain that passes between moving and held work. */
+  transferAcross: fitted(0.573, 'share', 0.1),
+  /** K: largest gain of a single from practising the lift. */
+  practiceAmplitude: fitted(0.159, 'share', 0.057),
+  /** r: how steeply the practised effort counts. */
+  practicePower: fitted(2.2, 'exponent', 0.64),
+  /** Sets a week that fill half of it. */
+  practiceHalfDose: {
+    value: 2,
+    unit: 'sets a week',
+    spread: 1,
+    known: 'prior',
+    source: 'nothing published',
+  },
+  /** Amplitudes of a trained person over those of an untrained one. */
+  trainedShare: fitted(0.413, 'share', 0.087),
 } as const satisfies Readonly<Record<string, Sourced>>;
 
 export type Coefficients = Readonly<Record<keyof typeof adaptation, number>>;
@@ -36,12 +128,46 @@ export const coefficients = Object.fromEntries(
   Object.entries(adaptation).map(([name, row]) => [name, row.value]),
 ) as Coefficients;
 
-function prior(value: number, unit: string, spread: number): Sourced {
-  return { value, unit, spread, known: 'prior', source: 'to be fitted' };
+/**
+ * How far the model misses the difference between two groups of one study, as a share of the
+ * larger predicted gain (root mean square over the studies it was fitted to). Programs closer than
+ * this cannot be told apart.
+ */
+export const contrastMiss: Sourced = {
+  value: 0.46,
+  unit: 'share of the larger gain',
+  spread: 0.1,
+  known: 'fitted',
+  source: fittedTo(),
+};
+
+/** The same for one group's gain itself, share of the gain. */
+export const gainMiss: Sourced = {
+  value: 0.44,
+  unit: 'share of the gain',
+  spread: 0.1,
+  known: 'fitted',
+  source: fittedTo(),
+};
+
+function fitted(value: number, unit: string, spread: number): Sourced {
+  return { value, unit, spread, known: 'fitted', source: fittedTo() };
 }
 
-/** Difference of mean gain (share) below which two programs cannot be told apart. */
-export const modelResolution: Sourced = prior(0.02, 'share', 0.01);
+/** Studies behind every fitted row. */
+export const fittedStudies: readonly string[] = [
+  'Rhea 2016',
+  'Kubo 2019',
+  'Bloomquist 2013',
+  'Hartmann 2012',
+  'Pallarés 2020',
+  'Valamatos 2018',
+  'McMahon 2014',
+  'Noorkõiv 2014',
+  'Alegre 2014',
+  'Folland 2005',
+];
 
-/** Root mean square miss of the model on a published group's mean gain, share. */
-export const modelMiss: Sourced = prior(0.06, 'share', 0.02);
+function fittedTo(): string {
+  return 'ten studies of squats and knee extension, named above';
+}

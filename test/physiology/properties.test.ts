@@ -8,7 +8,8 @@ import {
   torqueRatio,
 } from '../../src/physiology/adaptation.ts';
 import type { Exercise } from '../../src/physiology/exercise.ts';
-import { heaviestSingles, train, untrainedState } from '../../src/physiology/training.ts';
+import { heaviestSingles, untrainedState } from '../../src/physiology/trainedState.ts';
+import { train } from '../../src/physiology/training.ts';
 import { coefficients as c } from '../../src/tables/adaptation.ts';
 import { lifts } from '../../src/tables/lifts.ts';
 import { meanPerson } from '../studies/predictGroup.ts';

@@ -3,16 +3,17 @@
  * prints them with their spread. Run: `node --import tsx test/recipes/fitAdaptation.ts` (minutes).
  * The values in `src/tables/adaptation.ts` marked "fitted" were copied from its output.
  *
- * Least squares over all observations: (observed − a·predicted) / √(se² + 4²), a the study's own
- * amplitude with a prior of 1 ± 0.35, plus one residual a coefficient, (ln p − ln p₀) / σ, that
- * holds it to its prior. The 4 points stand for what the model leaves out.
+ * Least squares over all observations: (observed − a·predicted) / √(se² + 4²), growth / √(se² + 2²), a the study's own
+ * amplitude with a prior of ln a = 0 ± 0.35, plus one residual a coefficient, (ln p − ln p₀) / σ, that
+ * holds it to its prior. The 4 and 2 points stand for what the model leaves out.
  */
 import { leastSquares, solvePositiveDefinite } from '../../src/numeric/leastSquares.ts';
-import type { Coefficients } from '../../src/tables/adaptation.ts';
+import { type Coefficients, coefficients } from '../../src/tables/adaptation.ts';
 import { predictGroup } from '../studies/predictGroup.ts';
 import { kneeStudies, type StudyGroup, squatStudies } from '../studies/studies.ts';
 
-const left = 4;
+/** What the model leaves out, points: of strength and of growth. */
+const left = { strength: 4, growth: 2 };
 const amplitudeSpread = 0.35;
 
 /** Prior centre and spread of the logarithm of each coefficient that is fitted. */
@@ -60,23 +61,41 @@ function coefficientsOf(logs: readonly number[]): Coefficients {
   return { ...held, ...fitted } as Coefficients;
 }
 
+interface Row {
+  readonly change: number;
+  readonly predicted: number;
+  readonly sigma: number;
+}
+
+/** Logarithm of the study's own amplitude that minimises its sum of squares with the prior. */
+function bestLogAmplitude(rows: readonly Row[]): number {
+  let log = 0;
+  for (let step = 0; step < 30; step++) {
+    let slope = log / amplitudeSpread ** 2;
+    let bend = 1 / amplitudeSpread ** 2;
+    for (const { change, predicted, sigma } of rows) {
+      const scaled = Math.exp(log) * predicted;
+      slope -= ((change - scaled) * scaled) / sigma ** 2;
+      bend += (scaled / sigma) ** 2;
+    }
+    log -= slope / bend;
+  }
+  return log;
+}
+
 function studyResiduals(ofStudy: readonly StudyGroup[], c: Coefficients): number[] {
   const rows = ofStudy.flatMap((group) => {
     const predicted = predictGroup(group, c);
-    return group.observed.map(({ change, se }, i) => ({
+    return group.observed.map(({ kind, change, se }, i) => ({
       change,
       predicted: predicted[i] ?? 0,
-      sigma: Math.hypot(se, left),
+      sigma: Math.hypot(se, kind === 'growth' ? left.growth : left.strength),
     }));
   });
-  // Amplitude that minimises the study's own sum of squares with its prior, in closed form.
-  const top = rows.reduce((sum, r) => sum + (r.change * r.predicted) / r.sigma ** 2, 0);
-  const below = rows.reduce((sum, r) => sum + (r.predicted / r.sigma) ** 2, 0);
-  const precision = 1 / amplitudeSpread ** 2;
-  const amplitude = (top + precision) / (below + precision);
+  const log = bestLogAmplitude(rows);
   return [
-    ...rows.map((r) => (r.change - amplitude * r.predicted) / r.sigma),
-    (amplitude - 1) / amplitudeSpread,
+    ...rows.map((r) => (r.change - Math.exp(log) * r.predicted) / r.sigma),
+    log / amplitudeSpread,
   ];
 }
 
@@ -97,8 +116,9 @@ function residuals(logs: readonly number[]): number[] {
   return [...fromStudies, ...fromPriors];
 }
 
-const start = names.map((name) => Math.log(priors[name]?.[0] ?? 1));
-const fit = leastSquares(residuals, start, 1e-2);
+// Starts from the values in the tables, so a second run should change nothing.
+const start = names.map((name) => Math.log(coefficients[name]));
+const fit = leastSquares(residuals, start, 2e-3);
 
 /** Spread of each logarithm from the normal matrix at the solution. */
 function spreads(logs: readonly number[]): number[] {
@@ -123,24 +143,3 @@ names.forEach((name, i) => {
   const value = Math.exp(fit.parameters[i] ?? 0);
   console.log(`${name}: ${value.toPrecision(3)} ± ${(value * (spread[i] ?? 0)).toPrecision(2)}`);
 });
-
-/** Left-over misses in points at the solution, with and without each study's own amplitude. */
-const c = coefficientsOf(fit.parameters);
-const rows = groups.flatMap((group) => {
-  const predicted = predictGroup(group, c);
-  return group.observed.map(({ kind, change }, i) => ({
-    study: group.study,
-    kind,
-    miss: change - (predicted[i] ?? 0),
-  }));
-});
-const rms = (values: readonly number[]) =>
-  Math.sqrt(values.reduce((sum, v) => sum + v * v, 0) / values.length);
-console.log(`miss, root mean square: ${rms(rows.map(({ miss }) => miss)).toFixed(1)} points`);
-for (const study of studies) {
-  const own = rows.filter((row) => row.study === study).map(({ miss }) => miss);
-  const mean = own.reduce((sum, v) => sum + v, 0) / own.length;
-  console.log(
-    `  ${study}: ${rms(own).toFixed(1)}; within the study ${rms(own.map((v) => v - mean)).toFixed(1)}`,
-  );
-}

@@ -9,9 +9,9 @@ import {
   heaviestSingles,
   restingCapacity,
   type TrainedState,
-  train,
   untrainedState,
-} from '../../src/physiology/training.ts';
+} from '../../src/physiology/trainedState.ts';
+import { train } from '../../src/physiology/training.ts';
 import type { Coefficients } from '../../src/tables/adaptation.ts';
 import { lifts } from '../../src/tables/lifts.ts';
 import { regions } from '../../src/tables/quadriceps.ts';

@@ -1,0 +1,43 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { formatProblems } from '../src/notebook/problem.ts';
+import { run } from '../src/run.ts';
+
+const readme = readFileSync('README.md', 'utf8');
+
+const blocks = (language: string) =>
+  [...readme.matchAll(new RegExp(`\`\`\`${language}\n([\\s\\S]*?)\`\`\``, 'g'))].map(
+    ([, body = '']) => body,
+  );
+
+describe('README', () => {
+  it('its first heading is followed by the job in one paragraph', () => {
+    const [, first = ''] = readme.split('\n\n');
+    expect(first).toMatch(/^A strength coach must make an athlete stronger at the joint angles/);
+  });
+
+  it('its test command is the one that .ci/run calls', () => {
+    const [line = ''] = blocks('sh')
+      .join('')
+      .split('\n')
+      .filter((l) => l.includes('npm test'));
+    const command = line.split('#')[0]?.trim() ?? '';
+    expect(command).toBe('npm ci && npm test');
+    expect(readFileSync('.ci/run', 'utf8')).toContain(`\n${command}\n`);
+  });
+
+  it('its scenario is a good one', async () => {
+    const [yaml = ''] = blocks('yaml');
+    const { results, problems } = { results: undefined, ...(await run('README.yaml', yaml)) };
+    expect(formatProblems(problems ?? [], () => yaml)).toBe('');
+    expect(results?.ranking).toHaveLength(2);
+  });
+
+  it('the report it shows is cut from the golden one', () => {
+    const report = readFileSync('reports/ski-deep-range.md', 'utf8');
+    const shown = readme.split('## The report it gives')[1]?.split('Below that')[0] ?? '';
+    const lines = shown.split('\n').filter((line) => line.startsWith('> '));
+    expect(lines.length).toBeGreaterThan(15);
+    for (const line of lines) expect(report).toContain(line.slice(2));
+  });
+});
