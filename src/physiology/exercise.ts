@@ -1,9 +1,9 @@
-import { type Demand, demandOf } from '../mechanics/demand.ts';
+import type { Demand } from '../mechanics/demand.ts';
 import type { Joint } from '../mechanics/lift.ts';
 import type { Body } from '../mechanics/posture.ts';
 import { loweringStrength } from '../tables/strength.ts';
 import type { Moment } from './dose.ts';
-import { type Capacity, jointEffort, type Range, rangeAngles } from './heaviestLoad.ts';
+import { type Capacity, demandsOver, jointEffort, type Range } from './heaviestLoad.ts';
 import { possibleRepetitions } from './repetitions.ts';
 
 /** A lift done for repetitions. */
@@ -55,14 +55,12 @@ export function samplesOf(
   load: number,
   strength: number,
 ): Sample[] {
-  const angles = rangeAngles(range.from, range.to);
-  const demandAt = demandOf(range.lift, body, load, range.machine);
+  const asks = demandsOver(range, body, load);
   const samples: Sample[] = [];
-  for (const [i, leading] of angles.entries()) {
-    const asked = demandAt(leading);
+  for (const [i, { leading, asked }] of asks.entries()) {
     if ('impossible' in asked) return [];
-    const before = angles[i - 1] ?? leading;
-    const after = angles[i + 1] ?? leading;
+    const before = asks[i - 1]?.leading ?? leading;
+    const after = asks[i + 1]?.leading ?? leading;
     const effort = (joint: Joint) => jointEffort(asked, capacity, joint) / strength;
     samples.push({
       share: (after - before) / 2 / (range.to - range.from),

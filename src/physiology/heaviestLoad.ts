@@ -1,7 +1,7 @@
 import { atAngle, gridAngles, type OverAngles } from '../mechanics/angleGrid.ts';
 import { type Demand, demandOf, type ResistanceTable } from '../mechanics/demand.ts';
 import type { Joint, Lift } from '../mechanics/lift.ts';
-import type { Body } from '../mechanics/posture.ts';
+import type { Body, Impossible } from '../mechanics/posture.ts';
 import { risingRoot } from '../numeric/rootFinding.ts';
 
 /** Largest extension torque by angle of each joint, N·m, one side. */
@@ -27,8 +27,40 @@ export interface StickingPoint {
 const joints: readonly Joint[] = ['knee', 'hip', 'ankle'];
 
 /** Angles of a range to look at: its ends and the grid points between. */
-export function rangeAngles(from: number, to: number): number[] {
+function rangeAngles(from: number, to: number): number[] {
   return [from, ...gridAngles.filter((angle) => angle > from && angle < to), to];
+}
+
+/** What a lift asks at one angle of its range. */
+export interface AskedAt {
+  readonly leading: number;
+  readonly asked: Demand | Impossible;
+}
+
+const remembered = new WeakMap<Body, WeakMap<Lift, Map<string, readonly AskedAt[]>>>();
+
+/**
+ * What a range asks with a load, angle by angle.
+ *
+ * Kept for each body and lift: programs share lifts and loads, and strength does not enter.
+ *
+ * @param load kg
+ */
+export function demandsOver(range: Range, body: Body, load: number): readonly AskedAt[] {
+  const { lift, from, to, machine } = range;
+  const compute = () => {
+    const demandAt = demandOf(lift, body, load, machine);
+    return rangeAngles(from, to).map((leading) => ({ leading, asked: demandAt(leading) }));
+  };
+  if (machine) return compute();
+  const byLift = remembered.get(body) ?? new WeakMap<Lift, Map<string, readonly AskedAt[]>>();
+  remembered.set(body, byLift);
+  const byLoad = byLift.get(lift) ?? new Map<string, readonly AskedAt[]>();
+  byLift.set(lift, byLoad);
+  const key = `${from} ${to} ${load}`;
+  const known = byLoad.get(key) ?? compute();
+  byLoad.set(key, known);
+  return known;
 }
 
 /** Required over available torque of one joint in one posture; 0 when flexors must work instead. */
@@ -49,9 +81,7 @@ export function stickingPoint(
   load: number,
 ): StickingPoint {
   let worst: StickingPoint = { angle: range.from, joint: range.lift.leading, effort: 0 };
-  const demandAt = demandOf(range.lift, body, load, range.machine);
-  for (const angle of rangeAngles(range.from, range.to)) {
-    const asked = demandAt(angle);
+  for (const { leading: angle, asked } of demandsOver(range, body, load)) {
     if ('impossible' in asked)
       return { angle, joint: range.lift.leading, effort: Number.POSITIVE_INFINITY };
     for (const joint of joints) {
