@@ -5,7 +5,7 @@
  * Exit 0 done, 1 problems in the files (or reports that no longer match), 2 wrong call. Results go
  * to stdout or files, messages to stderr.
  */
-import { mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { Command } from 'commander';
 
@@ -56,19 +56,19 @@ async function report(
     }
     const whole = page.fullReport(results);
     const path = join(options.out, reportName(scenario.file));
-    writeWhole(options.out, path, page.renderMarkdown(whole));
     const shown = options.full ? whole : { ...whole, sections: whole.sections.slice(0, 1) };
     process.stdout.write(`${page.renderTerminal(shown, width())}\n`);
-    process.stderr.write(`report: ${path}\n`);
+    if (writeWhole(options.out, path, page.renderMarkdown(whole)))
+      process.stderr.write(`report: ${path}\n`);
   }
-  if (options.json) process.stdout.write(`${JSON.stringify(data, null, 1)}\n`);
+  if (data.length > 0) process.stdout.write(`${JSON.stringify(data, null, 1)}\n`);
 }
 
-/** Reports problems and reports that differ from what the files would give now. */
+/** Reports every problem, and reports that differ from what the files would give now. */
 async function check(files: readonly string[], options: { out: string }): Promise<void> {
   const page = await loadPage();
   for (const scenario of read(files)) {
-    const results = await evaluate(scenario);
+    const results = await evaluate(scenario, Number.POSITIVE_INFINITY);
     if (!results) continue;
     const path = join(options.out, reportName(scenario.file));
     const now = page.renderMarkdown(page.fullReport(results));
@@ -76,8 +76,11 @@ async function check(files: readonly string[], options: { out: string }): Promis
     if (written === now) process.stdout.write(`${scenario.file}: fine, report matches\n`);
     else {
       process.exitCode = 1;
-      const state = written === undefined ? 'there is no report yet' : 'the report is out of date';
-      process.stdout.write(`${scenario.file}: ${state} (${path}); run: torqueleaf report\n`);
+      const state = written === undefined ? 'has no report yet' : 'the report differs';
+      const out = options.out === 'reports' ? '' : ` --out ${options.out}`;
+      process.stdout.write(
+        `${scenario.file}: the scenario is fine; ${state} (${path}); run: torqueleaf report ${scenario.file}${out}\n`,
+      );
     }
   }
 }
@@ -94,14 +97,14 @@ async function loadPage() {
 }
 
 /** Runs one scenario; prints its problems and notes. */
-async function evaluate({ file, text }: Evaluated) {
+async function evaluate({ file, text }: Evaluated, most?: number) {
   const [{ run }, { formatProblems }] = await Promise.all([
     import('./run.ts'),
     import('./notebook/problem.ts'),
   ]);
   const { results, problems, notes } = { notes: [], ...(await run(file, text)) };
   const messages = problems ?? notes;
-  if (messages.length > 0) process.stderr.write(`${formatProblems(messages, () => text)}\n`);
+  if (messages.length > 0) process.stderr.write(`${formatProblems(messages, () => text, most)}\n`);
   if (problems) process.exitCode = 1;
   return results;
 }
@@ -109,26 +112,38 @@ async function evaluate({ file, text }: Evaluated) {
 /** Texts of the files named, or of every scenario in the usual folder. */
 function read(files: readonly string[]): Evaluated[] {
   const named = files.length > 0 ? files : scenariosIn(fallbackFolder);
+  const taken = new Map<string, string>();
   return named.flatMap((file) => {
+    const name = reportName(file);
+    const twin = taken.get(name);
+    if (twin !== undefined && twin !== file)
+      return refuse(`${file} and ${twin} would both write ${name}; rename one of them`);
+    taken.set(name, file);
+    if (isFolder(file)) return refuse(`${file} is a folder; name the files in it (${file}/*.yaml)`);
     const text = readIfThere(file);
-    if (text !== undefined) return [{ file, text }];
-    process.stderr.write(`${file}: cannot be read; is the name right?\n`);
-    process.exitCode = 2;
-    return [];
+    return text === undefined
+      ? refuse(`${file} cannot be read; is the name right?`)
+      : [{ file, text }];
   });
 }
 
 function scenariosIn(folder: string): string[] {
-  try {
-    return readdirSync(folder)
-      .filter((name) => /\.ya?ml$/.test(name))
-      .sort()
-      .map((name) => join(folder, name));
-  } catch {
-    process.stderr.write(`there is no folder ${folder}/ here; name a scenario file\n`);
-    process.exitCode = 2;
-    return [];
-  }
+  if (!isFolder(folder)) return refuse(`there is no folder ${folder}/ here; name a scenario file`);
+  return readdirSync(folder)
+    .filter((name) => /\.ya?ml$/.test(name))
+    .sort()
+    .map((name) => join(folder, name));
+}
+
+/** A wrong call: one plain line, exit code 2, nothing to work on. */
+function refuse(message: string): [] {
+  process.stderr.write(`${message}\n`);
+  process.exitCode = 2;
+  return [];
+}
+
+function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 }
 
 function readIfThere(path: string): string | undefined {
@@ -140,10 +155,16 @@ function readIfThere(path: string): string | undefined {
 }
 
 /** Writes a file whole or not at all: first beside it, then by renaming. */
-function writeWhole(folder: string, path: string, text: string): void {
-  mkdirSync(folder, { recursive: true });
-  writeFileSync(`${path}.part`, text);
-  renameSync(`${path}.part`, path);
+function writeWhole(folder: string, path: string, text: string): boolean {
+  try {
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(`${path}.part`, text);
+    renameSync(`${path}.part`, path);
+    return true;
+  } catch {
+    refuse(`${path} cannot be written; choose another folder with --out`);
+    return false;
+  }
 }
 
 const reportName = (file: string) => basename(file).replace(/\.ya?ml$/, '.md');

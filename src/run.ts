@@ -18,19 +18,19 @@ import { type Placed, rank } from './inference/ranking.ts';
 import { gridDeg } from './mechanics/angleGrid.ts';
 import type { Problem } from './notebook/problem.ts';
 import { readScenario } from './notebook/readScenario.ts';
-import type { LiftTest, LiftWork, Program, Scenario } from './notebook/scenario.ts';
-import type { Source } from './notebook/source.ts';
-import { type Athlete, athleteOf, isTrained } from './physiology/athlete.ts';
+import type { Program, Scenario } from './notebook/scenario.ts';
+import {
+  type Athlete,
+  athleteOf,
+  isTrained,
+  type LiftFactors,
+  tableKneeExtension,
+} from './physiology/athlete.ts';
 import { bodyOf, estimatedLengths } from './physiology/body.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
-import {
-  jointOfAction,
-  liftNamed,
-  type Plan,
-  type PlannedExercise,
-  planProgram,
-} from './physiology/planProgram.ts';
+import { jointOfAction, liftNamed, type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
+import { loadProblems, testRemarks, unbalanced } from './runProblems.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
 
 /** One program, its block in kilograms and what it is expected to do. */
@@ -46,6 +46,8 @@ export interface Results {
   readonly athlete: Athlete;
   /** Body lengths that no measurement gave. */
   readonly estimatedLengths: readonly string[];
+  /** Knee extension torque that the muscle tables alone would give, N·m. */
+  readonly tablesAlone: readonly number[];
   /** Degrees at which everything given by angle is given. */
   readonly anglesDeg: readonly number[];
   readonly kneeFit: KneeFit;
@@ -80,6 +82,7 @@ export async function run(file: string, text: string): Promise<Run> {
   const unheld = singles.filter((_, i) => !Number.isFinite(calibrations[i]?.factor));
   if (unheld.length > 0)
     return { problems: unheld.map((test) => unbalanced(source, test, test.lift)) };
+  const remarks = singles.flatMap((test, i) => testRemarks(source, test, calibrations, i));
   const athlete = athleteWith(scenario, kneeFit, liftFactors(calibrations));
   const plans = scenario.programs.map((program) =>
     planProgram(program, athlete, scenario.machines, singles, coefficients),
@@ -89,7 +92,7 @@ export async function run(file: string, text: string): Promise<Run> {
   );
   if (problems.length > 0) return { problems };
   const results = answer({ scenario, kneeFit, calibrations, athlete }, plans);
-  return { results, notes };
+  return { results, notes: [...notes, ...remarks] };
 }
 
 function answer(
@@ -112,6 +115,7 @@ function answer(
     ...known,
     estimatedLengths: estimatedLengths(scenario.subject),
     anglesDeg: gridDeg,
+    tablesAlone: gridDeg.map((deg) => tableKneeExtension(deg, athlete.trained)),
     question,
     singlesBefore: heaviestSingles(athlete, question.ranges, untrainedState(athlete), coefficients),
     ranking: rank(programs, contrastMiss.value, gainMiss.value),
@@ -119,7 +123,7 @@ function answer(
 }
 
 /** Each angle's scored trials, in the order of the file. */
-export function measuredTorques(scenario: Scenario): MeasuredTorque[] {
+function measuredTorques(scenario: Scenario): MeasuredTorque[] {
   return scenario.tests.flatMap((test) =>
     test.kind === 'torque'
       ? test.points.map(({ angle, trials }) => scored(angle, trials, test.score))
@@ -127,11 +131,7 @@ export function measuredTorques(scenario: Scenario): MeasuredTorque[] {
   );
 }
 
-function athleteWith(
-  scenario: Scenario,
-  fit: KneeFit,
-  factors: Readonly<Record<string, number>>,
-): Athlete {
+function athleteWith(scenario: Scenario, fit: KneeFit, factors: LiftFactors): Athlete {
   const { subject } = scenario;
   return athleteOf({
     body: bodyOf(subject),
@@ -145,7 +145,7 @@ function athleteWith(
 
 /** The target, and every standing lift's range that a test or a program uses. */
 function questionOf(scenario: Scenario): Question {
-  const { action, from, to } = scenario.target;
+  const { action, from, to, weeks } = scenario.target;
   const joint = jointOfAction(action);
   if (!joint) throw new Error(`no joint for "${action}"`);
   const tested = scenario.tests.filter((test) => test.kind === 'lift');
@@ -157,48 +157,5 @@ function questionOf(scenario: Scenario): Question {
     .filter(({ lift }) => lift.support === 'feet')
     .sort((a, b) => (a.lift.name < b.lift.name ? -1 : 1) * Number(a.lift !== b.lift) || a.to - b.to)
     .filter((range, i, all) => range.lift !== all[i - 1]?.lift || range.to !== all[i - 1]?.to);
-  return { joint, target: { from, to }, ranges };
+  return { joint, target: { from, to }, ranges, ...(weeks === undefined ? {} : { weeks }) };
 }
-
-/** Loads that the model says cannot be held, each at its place in the file. */
-function loadProblems(
-  source: Source,
-  program: Program,
-  planned: readonly PlannedExercise[],
-): Problem[] {
-  return program.work.flatMap((work, i) => {
-    const plan = planned[i];
-    if (work.kind === 'hold' || plan?.exercise.kind !== 'lift' || !plan.heaviest) return [];
-    const { load, heaviest } = plan.exercise;
-    if (heaviest <= 0) return [unbalanced(source, work, work.lift)];
-    return load > heaviest ? [tooHeavy(source, work, load, plan)] : [];
-  });
-}
-
-function unbalanced(source: Source, entry: LiftWork | LiftTest, lift: string): Problem {
-  return {
-    code: 'cannot-balance',
-    message: `the ${lift} to ${degreesOf(entry.to)} cannot be held in balance over the foot with this body`,
-    at: source.at([...entry.path, 'to']),
-    hint: 'check the segment lengths and the ankle limit, or end the range earlier',
-  };
-}
-
-function tooHeavy(source: Source, work: LiftWork, load: number, plan: PlannedExercise): Problem {
-  const { exercise, heaviest } = plan;
-  const most = exercise.kind === 'lift' ? exercise.heaviest : 0;
-  const known = plan.tested ? 'tested' : 'predicted';
-  const where = heaviest
-    ? `, lost at ${degreesOf(heaviest.at.angle)} by the ${heaviest.at.joint}`
-    : '';
-  const key = work.load.kind === 'reserve' ? 'reserve' : 'load';
-  return {
-    code: 'too-heavy',
-    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${kg(most)} (${known}${where})`,
-    at: source.at([...work.path, key]),
-    hint: 'lower the load, shorten the range, or add a tested best for this range if it is higher',
-  };
-}
-
-const degreesOf = (angle: number) => `${Math.round((angle * 180) / Math.PI)}°`;
-const kg = (mass: number) => `${mass.toFixed(mass < 100 ? 1 : 0)} kg`;

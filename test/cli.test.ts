@@ -80,7 +80,8 @@ describe('check', () => {
   it('says what to do when a report is missing', () => {
     const ran = command('check', 'scenarios/ski-deep-range.yaml', '--out', join(folder, 'empty'));
     expect(ran.status).toBe(1);
-    expect(ran.stdout).toContain('there is no report yet');
+    expect(ran.stdout).toContain('the scenario is fine; has no report yet');
+    expect(ran.stdout).toContain('run: torqueleaf report scenarios/ski-deep-range.yaml --out');
   });
 });
 
@@ -88,12 +89,26 @@ describe('wrong calls exit 2 with one plain line', () => {
   it.each([
     [['reprot'], 'unknown command'],
     [['report', '--jsn'], 'unknown option'],
-    [['report', 'nowhere.yaml'], 'cannot be read'],
+    [['report', 'nowhere.yaml'], 'nowhere.yaml cannot be read; is the name right?\n'],
+    [['report', 'scenarios'], 'scenarios is a folder; name the files in it (scenarios/*.yaml)\n'],
+    [
+      ['report', 'scenarios/ski-deep-range.yaml', '--out', 'package.json'],
+      'package.json/ski-deep-range.md cannot be written; choose another folder with --out\n',
+    ],
   ])('%j', (args, words) => {
     const ran = command(...args);
     expect(ran.status).toBe(2);
     expect(ran.stderr).toContain(words);
     expect(ran.stderr).not.toMatch(/\n\s+at /);
+  });
+
+  it('two files that would write the same report', () => {
+    const twin = join(folder, 'ski-deep-range.yaml');
+    writeFileSync(twin, readFileSync('scenarios/ski-deep-range.yaml', 'utf8'));
+    const out = join(folder, 'twins');
+    const ran = command('report', 'scenarios/ski-deep-range.yaml', twin, '--out', out);
+    expect(ran.status).toBe(2);
+    expect(ran.stderr).toContain('would both write ski-deep-range.md; rename one of them');
   });
 
   it('--help exits 0', () => {

@@ -1,5 +1,5 @@
 import type { Lift } from '../mechanics/lift.ts';
-import type { Athlete } from '../physiology/athlete.ts';
+import type { Athlete, LiftFactors } from '../physiology/athlete.ts';
 import { heaviestLoad, stickingPoint } from '../physiology/heaviestLoad.ts';
 import { liftNamed, type MeasuredSingle } from '../physiology/planProgram.ts';
 import { restingCapacity } from '../physiology/trainedState.ts';
@@ -37,18 +37,37 @@ export function calibrateLifts(
   });
 }
 
+/** Factors outside this, or this far from another test of the same lift, are asked about. */
+const usualFactors = { least: 0.55, most: 1.6, ratio: 1.25 };
+
+/** Whether a tested single sits well beside the torque tests and the other singles of its lift. */
+export function isPlausible(
+  factor: number,
+  calibrations: readonly Calibration[],
+  lift: string,
+): boolean {
+  const { least, most, ratio } = usualFactors;
+  const others = calibrations.filter(({ single }) => single.lift === lift);
+  const apart = others.some((other) => Math.abs(Math.log(other.factor / factor)) > Math.log(ratio));
+  return factor >= least && factor <= most && !apart;
+}
+
 /**
- * One factor for each lift of the catalogue: the geometric mean over its own tests; for a standing
- * lift without a test that over all tested standing lifts; else lifting over holding strength.
+ * Strength factors of every lift of the catalogue: its own tests by range end; for a standing lift
+ * without a test the geometric mean over all tested standing lifts; else lifting over holding
+ * strength.
  */
-export function liftFactors(calibrations: readonly Calibration[]): Record<string, number> {
-  const factorOf = (lift: Lift) => {
+export function liftFactors(calibrations: readonly Calibration[]): LiftFactors {
+  const factorsOf = (lift: Lift) => {
     const own = calibrations.filter(({ single }) => single.lift === lift.name);
+    if (own.length > 0)
+      return own
+        .map(({ single, factor }) => ({ to: single.to, factor }))
+        .sort((a, b) => a.to - b.to);
     const alike = lift.support === 'feet' ? calibrations : [];
-    const used = own.length > 0 ? own : alike;
-    if (used.length === 0) return liftingStrength.value;
-    const logs = used.map(({ factor }) => Math.log(factor));
-    return Math.exp(logs.reduce((sum, log) => sum + log, 0) / logs.length);
+    const logs = alike.map(({ factor }) => Math.log(factor));
+    const mean = logs.reduce((sum, log) => sum + log, 0) / logs.length;
+    return [{ to: 0, factor: logs.length > 0 ? Math.exp(mean) : liftingStrength.value }];
   };
-  return Object.fromEntries(lifts.map((lift) => [lift.name, factorOf(lift)]));
+  return Object.fromEntries(lifts.map((lift) => [lift.name, factorsOf(lift)]));
 }

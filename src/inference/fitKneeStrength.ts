@@ -1,5 +1,6 @@
 import { leastSquares } from '../numeric/leastSquares.ts';
 import { type KneeStrength, kneeExtension, meanKneeStrength } from '../physiology/athlete.ts';
+import { kneeExtensionSpread } from '../tables/strength.ts';
 
 /** One measured isometric knee extension torque: degrees of flexion, N·m. */
 export interface MeasuredTorque {
@@ -25,47 +26,48 @@ export function scored(
 
 export interface KneeFit {
   readonly measured: readonly MeasuredTorque[];
+  /** Whether the tests told the shape of the curve, or only its size. */
+  readonly isShaped: boolean;
   readonly strength: KneeStrength;
   /** The fitted curve at each measured angle, N·m, in the order given. */
   readonly fitted: readonly number[];
 }
 
-/**
- * Spreads of the penalised fit. Scale: 22 % between persons (Šarabon 2021 gives 20–25 %). Shift:
- * the peak lies between 57° and 80° across studies, so 8° either way. Tilt: 16 % at 20° of flexion
- * (Marginson and Eston 2001, spread of the share there). Points: 4 % test error of a clinic rig
- * and 5 % for what a smooth curve leaves out, together 6.4 % (working values).
- */
-const spreads = { logScale: 0.22, shiftDeg: 8, tilt: 0.13, logPoint: 0.064 };
+/** Fewer distinct angles than this cannot tell a curve's shape from its size. */
+const anglesForShape = 3;
 
 /**
  * Fits scale, shift and tilt of the mean person's curve to one athlete's tests by penalised least
  * squares on log torque.
  *
- * With few points the penalty holds what they cannot tell to the mean person. Without points the
- * mean person is returned.
+ * With fewer than three distinct angles only the scale is fitted and the shape stays the mean
+ * person's. Without points the mean person is returned.
  */
 export function fitKneeStrength(
   reference: 'female' | 'male' | 'pooled',
   bodyMass: number,
   measured: readonly MeasuredTorque[],
 ): KneeFit {
-  if (measured.length === 0) return { measured, strength: meanKneeStrength, fitted: [] };
+  if (measured.length === 0)
+    return { measured, isShaped: false, strength: meanKneeStrength, fitted: [] };
   const strengthOf = (p: readonly number[]): KneeStrength => ({
-    scale: Math.exp((p[0] ?? 0) * spreads.logScale),
-    shiftDeg: (p[1] ?? 0) * spreads.shiftDeg,
-    tilt: (p[2] ?? 0) * spreads.tilt,
+    scale: Math.exp((p[0] ?? 0) * kneeExtensionSpread.logScale),
+    shiftDeg: (p[1] ?? 0) * kneeExtensionSpread.shiftDeg,
+    tilt: (p[2] ?? 0) * kneeExtensionSpread.tilt,
   });
   const torqueAt = (strength: KneeStrength, kneeDeg: number) =>
     kneeExtension(reference, bodyMass, strength, kneeDeg);
   const residuals = (p: readonly number[]) => {
     const strength = strengthOf(p);
     const misses = measured.map(
-      ({ kneeDeg, torque }) => Math.log(torque / torqueAt(strength, kneeDeg)) / spreads.logPoint,
+      ({ kneeDeg, torque }) =>
+        Math.log(torque / torqueAt(strength, kneeDeg)) / kneeExtensionSpread.logPoint,
     );
     return [...misses, ...p];
   };
-  const strength = strengthOf(leastSquares(residuals, [0, 0, 0]).parameters);
+  const isShaped = new Set(measured.map(({ kneeDeg }) => kneeDeg)).size >= anglesForShape;
+  const start = isShaped ? [0, 0, 0] : [0];
+  const strength = strengthOf(leastSquares(residuals, start).parameters);
   const fitted = measured.map(({ kneeDeg }) => torqueAt(strength, kneeDeg));
-  return { measured, strength, fitted };
+  return { measured, isShaped, strength, fitted };
 }

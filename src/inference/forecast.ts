@@ -21,6 +21,8 @@ import { type AngleRange, type Landing, landing, meanOver, sumOver } from './ran
 /** What one program is expected to do to one athlete. */
 export interface Forecast {
   readonly name: string;
+  /** Weeks trained when judged. */
+  readonly weeks: number;
   readonly state: TrainedState;
   /** Isometric torque after over before, by angle of the target joint. */
   readonly ratio: OverAngles;
@@ -44,6 +46,8 @@ export interface Band extends AngleRange {
 export interface Question {
   readonly joint: Joint;
   readonly target: AngleRange;
+  /** Weeks after which programs are judged; a shorter one is judged at its end. */
+  readonly weeks?: number;
   /** Lift ranges whose heaviest single is asked for. */
   readonly ranges: readonly Range[];
 }
@@ -58,7 +62,8 @@ export function forecast(
 ): Forecast {
   const { joint, target } = question;
   const group = athlete.groups[joint];
-  const state = train(athlete, block, coefficients);
+  const weeks = Math.min(block.weeks, question.weeks ?? block.weeks);
+  const state = train(athlete, { ...block, weeks }, coefficients);
   const own = coefficientsFor(athlete.trained, coefficients);
   const ratioBy = (counted: ReadonlySet<Mechanism>) =>
     torqueRatio(group, state.changes[joint], 'isometric', own, counted);
@@ -71,6 +76,7 @@ export function forecast(
     new Map([...shares].map(([cause, by]) => [cause, meanOver(by, range)]));
   return {
     name,
+    weeks,
     state,
     ratio,
     shares,

@@ -88,6 +88,10 @@ function peakAngle(values: OverAngles): number {
   return bend === 0 ? here : here + (step * (before - after)) / (2 * bend);
 }
 
+/** Below these (shares) nothing is told apart, however small the gains: working values. */
+const leastMargin = 0.02;
+const leastBlur = 0.01;
+
 /** A program's place, 1 for the best. */
 export interface Placed<P> {
   readonly program: P;
@@ -120,7 +124,7 @@ export function rank<P extends { readonly name: string; readonly landing: Landin
   return ordered.map((program, i) => ({
     program,
     place: i + 1,
-    margin: miss * Math.abs(program.landing.meanGain),
-    tiesWithBest: best - program.landing.meanGain <= blur * Math.abs(best),
+    margin: Math.max(miss * Math.abs(program.landing.meanGain), leastMargin),
+    tiesWithBest: best - program.landing.meanGain <= Math.max(blur * Math.abs(best), leastBlur),
   }));
 }

@@ -19,12 +19,12 @@ export interface ChainLink {
 
 export type FollowRule =
   /**
-   * Starts from the angle that balances the straight body and flexes by `perLeading` of the leading
-   * joint's angle, up to `mostDeg` and to the athlete's own limit.
+   * Starts from the angle that balances the straight body, flexes by `perLeading` of the leading
+   * joint's angle at first and levels off toward `mostDeg`; never beyond the athlete's own limit.
    */
   | {
       readonly joint: Joint;
-      readonly rule: 'proportional';
+      readonly rule: 'leveling off';
       readonly perLeading: number;
       readonly mostDeg: number;
     }

@@ -87,7 +87,9 @@ export class Stance {
     const upright = this.upright.get(rule.joint) ?? this.balancingAngle(rule.joint, straight);
     this.upright.set(rule.joint, upright);
     const limit = rule.joint === 'ankle' ? this.body.limits.ankle : Number.POSITIVE_INFINITY;
-    return Math.min(upright + rule.perLeading * leading, (rule.mostDeg * Math.PI) / 180, limit);
+    const room = Math.max((rule.mostDeg * Math.PI) / 180 - upright, 0);
+    const flexed = room === 0 ? 0 : room * (1 - Math.exp((-rule.perLeading * leading) / room));
+    return Math.min(upright + flexed, limit);
   }
 
   /**

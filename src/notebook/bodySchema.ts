@@ -16,8 +16,12 @@ const lengths = z
 const bodyLimits = z
   .strictObject(
     {
-      'ankle dorsiflexion': quantity('angle', 'Farthest, 0 = foot square to shank').optional(),
-      'knee flexion': quantity('angle', 'Farthest, 0 = straight').optional(),
+      'ankle dorsiflexion': quantity(
+        'angle',
+        'Farthest, 0 = foot square to shank',
+        '30 deg',
+      ).optional(),
+      'knee flexion': quantity('angle', 'Farthest, 0 = straight', '125 deg').optional(),
     },
     group('a group such as { knee flexion: 125 deg }'),
   )
@@ -39,13 +43,16 @@ const body = {
 /** One athlete, under a pseudonym. */
 export const athlete = z
   .strictObject(
-    { code: text('A pseudonym'), ...body },
+    { code: text('A pseudonym', 'SN-04'), ...body },
     group('a group of lines such as code: SN-04'),
   )
   .describe('One athlete');
 /** The mean person of a kind. */
 export const meanPerson = z
-  .strictObject({ name: text('What the group is called'), ...body }, group('a group of lines'))
+  .strictObject(
+    { name: text('What the group is called', 'club women'), ...body },
+    group('a group of lines'),
+  )
   .describe('The mean person of a kind, who needs no tests');
 
 /** An athlete of the right shape, before units are read. */

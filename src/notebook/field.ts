@@ -24,9 +24,10 @@ export const must =
 /**
  * A text that is not empty.
  *
- * @param about what it says, for the JSON Schema; never throws
+ * @param about what it says, for the JSON Schema
+ * @param example what to type if it is missing; never throws
  */
-export const text = (about: string) =>
+export const text = (about: string, example?: string) =>
   z
     .string({
       error: ({ input }) =>
@@ -35,7 +36,8 @@ export const text = (about: string) =>
           : must('a text')({ input }),
     })
     .min(1, 'is empty')
-    .describe(about);
+    .describe(about)
+    .meta(example === undefined ? {} : { examples: [example] });
 
 /**
  * A number with its unit, as a text; the unit itself is read later, by `readQuantity`.
@@ -63,18 +65,20 @@ export const quantity = (
 /**
  * A whole number from 1 to `most`.
  *
- * @param least why it cannot be less than 1; never throws
+ * @param least why it cannot be less than 1
+ * @param example what to type if it is missing; never throws
  */
-export const count = (about: string, most: number, least: string) =>
+export const count = (about: string, most: number, least: string, example: number) =>
   z
     .number({ error: must('a whole number') })
     .int({ error: ({ input }) => `is ${input}; it must be a whole number` })
     .min(1, { error: ({ input }) => `is ${input}; ${least}` })
     .max(most, { error: ({ input }) => `is ${input}; at most ${most} can be read` })
-    .describe(`${about}: a whole number, no unit`);
+    .describe(`${about}: a whole number, no unit`)
+    .meta({ examples: [example] });
 
 /**
- * One of a list of names.
+ * One of a list of names; the first is the example.
  *
  * @param kind what the names name, for messages; never throws
  */
@@ -90,7 +94,8 @@ export const oneOf = <const Name extends string>(
           ? `is "${input}"; there is no such ${kind}`
           : must(`the name of a ${kind}`)({ input }),
     })
-    .describe(about);
+    .describe(about)
+    .meta({ examples: names.slice(0, 1) });
 
 /**
  * The message for a value that should have been a group or list; never throws.

@@ -1,5 +1,7 @@
+import { reserveHint } from './quantitySlips.ts';
+
 /** A YAML error in the coach's words; `offset` counts characters from the start of the text. */
-export interface PlainYamlProblem {
+interface PlainYamlProblem {
   readonly message: string;
   readonly hint?: string;
   readonly offset: number;
@@ -10,6 +12,14 @@ export interface YamlFault {
   readonly code: string;
   readonly message: string;
   readonly pos: readonly [number, number];
+}
+
+/** Whether a fault may come from a line that starts in the wrong column; never throws. */
+export function isIndentFault({ code, message }: YamlFault): boolean {
+  if (code === 'MISSING_CHAR') return /^(Sequence item|Implicit map keys)/.test(message);
+  if (code === 'BAD_INDENT') return !message.startsWith('Flow');
+  if (code === 'MULTILINE_IMPLICIT_KEY') return !message.includes('flow');
+  return code === 'BLOCK_AS_IMPLICIT_KEY' || code === 'UNEXPECTED_TOKEN';
 }
 
 /**
@@ -37,6 +47,7 @@ export function plainYamlProblem(fault: YamlFault, text: string): PlainYamlProbl
     case 'MISSING_CHAR':
       if (fault.message.startsWith('Missing closing')) return quoteOpen(text, offset);
       if (fault.message.startsWith('Implicit map keys')) return colonMissing(text, offset);
+      if (fault.message.startsWith('Sequence item')) return badIndent(text, offset);
       return { offset, length: 1, message: 'a comma is missing here' };
     case 'BAD_SCALAR_START':
       return badStart(text, offset);
@@ -171,6 +182,12 @@ function quoteOpen(text: string, end: number): PlainYamlProblem {
 function badStart(text: string, offset: number): PlainYamlProblem {
   const { line, start } = lineAround(text, offset);
   const value = line.slice(offset - start).trimEnd();
+  const rating = /\bload: *$/.test(line.slice(0, offset - start)) ? /^@[^,}]*/.exec(value) : null;
+  const reserve = rating ? reserveHint(rating[0]) : undefined;
+  if (rating && reserve !== undefined) {
+    const message = 'a load cannot start with "@"';
+    return { offset, length: rating[0].trimEnd().length, message, hint: reserve };
+  }
   return {
     offset,
     length: value.length,

@@ -18,7 +18,7 @@ export interface Problem {
 }
 
 /** Gives the text of a file that problems point into, or undefined if it is not at hand. */
-export type TextOf = (file: string) => string | undefined;
+type TextOf = (file: string) => string | undefined;
 
 const mostShown = 20;
 const widestLine = 100;
@@ -74,13 +74,18 @@ export function formatProblem(problem: Problem, textOf?: TextOf): string {
 }
 
 /**
- * Writes a list of problems: sorted, at most 20, and how many more there are.
+ * Writes a list of problems: sorted, the first of them, and how many more there are.
  *
  * @param textOf where to find the source lines
+ * @param most how many to write, 20 unless told otherwise; Infinity for all
  * @returns text without a newline at the end, empty for no problems; never throws
  */
-export function formatProblems(problems: readonly Problem[], textOf?: TextOf): string {
-  const { shown, more } = capProblems(sortProblems(problems));
+export function formatProblems(
+  problems: readonly Problem[],
+  textOf?: TextOf,
+  most?: number,
+): string {
+  const { shown, more } = capProblems(sortProblems(problems), most);
   const parts = shown.map((problem) => formatProblem(problem, textOf));
   if (more > 0) parts.push(`and ${more} more problem${more === 1 ? '' : 's'}`);
   return parts.join('\n');

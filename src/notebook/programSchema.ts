@@ -15,15 +15,15 @@ const tempo = z
   .string({ error: must('a text such as 3-0-1') })
   .describe('Seconds lowering, held at the bottom and lifting, such as 3-0-1 (default 2-0-1)');
 
-const sets = count('Sets', 20, 'work has at least 1 set');
-const reps = count('Repetitions a set', 50, 'a set has at least 1 repetition');
+const sets = count('Sets', 20, 'work has at least 1 set', 4);
+const reps = count('Repetitions a set', 50, 'a set has at least 1 repetition', 6);
 const rest = quantity('time', 'Rest between sets (default 120 s)', '120 s').optional();
 
 const liftWork = z.strictObject({
   lift: oneOf('lift', liftNames, 'The lift done'),
   machine: text('Name of an entry of machines').optional(),
-  from: quantity('angle', 'Start of the range'),
-  to: quantity('angle', 'End of the range'),
+  from: quantity('angle', 'Start of the range', '0 deg'),
+  to: quantity('angle', 'End of the range', '115 deg'),
   load: load.optional(),
   reserve: z
     .number({ error: must('a number of repetitions left') })
@@ -44,7 +44,7 @@ const holdWork = z.strictObject({
     [...actionNames, ...liftNames],
     'The joint action or lift held still',
   ),
-  at: quantity('angle', 'Joint angle of the hold'),
+  at: quantity('angle', 'Joint angle of the hold', '90 deg'),
   effort: quantity('share', 'Share of the strongest hold possible', '90 %'),
   sets,
   reps,
@@ -52,28 +52,43 @@ const holdWork = z.strictObject({
     .number({ error: must('a number of seconds, without a unit') })
     .gt(0, { error: ({ input }) => `is ${input}; a hold lasts longer than 0 s` })
     .max(120, { error: ({ input }) => `is ${input}; a hold of at most 120 s can be read` })
-    .describe('Length of each hold: seconds, no unit'),
+    .describe('Length of each hold: seconds, no unit')
+    .meta({ examples: [5] }),
   rest,
 });
 
 const deload = z.strictObject({
-  week: count('Which week of the block', 104, 'weeks count from 1'),
+  week: count('Which week of the block', 104, 'weeks count from 1', 4),
   sets: z
     .string({ error: must('half or a share such as 50 %') })
-    .describe('The share of sets that stays: half, or in %'),
+    .describe('The share of sets that stays: half, or in %')
+    .meta({ examples: ['half'] }),
 });
+
+const exampleWork = {
+  lift: 'back squat',
+  from: '0 deg',
+  to: '115 deg',
+  load: '80 %',
+  sets: 4,
+  reps: 6,
+};
+
+/** A whole program, to show what one looks like. */
+export const exampleProgram = { weeks: 8, 'sessions per week': 2, work: [exampleWork] };
 
 /** A block of training. */
 export const program = z.strictObject(
   {
-    weeks: count('Length of the block', 104, 'a program lasts at least 1 week'),
-    'sessions per week': count('Sessions', 14, 'a week has at least 1 session'),
+    weeks: count('Length of the block', 104, 'a program lasts at least 1 week', 8),
+    'sessions per week': count('Sessions', 14, 'a week has at least 1 session', 2),
     work: z
       .array(
         z.union([liftWork, holdWork], { error: must('work with "lift:" or "hold:"') }),
         group('a list, each entry after "- "'),
       )
-      .min(1, 'is an empty list; a program has at least one entry'),
+      .min(1, 'is an empty list; a program has at least one entry')
+      .meta({ examples: [[exampleWork]] }),
     progress: z
       .string({ error: must('a change such as 2.5 % per week') })
       .describe('Change of load from week to week, in % per week (default 0)')

@@ -1,4 +1,5 @@
 import { didYouMean } from './didYouMean.ts';
+import { oneOfRange, quantitySlip } from './quantitySlips.ts';
 import type { Dimension, UnitTable } from './unitTable.ts';
 
 interface Wording {
@@ -47,7 +48,7 @@ export type Quantity =
   | { readonly value: number; readonly fault?: undefined }
   | { readonly value?: undefined; readonly fault: Fault };
 
-export interface Fault {
+interface Fault {
   readonly code: 'missing-unit' | 'wrong-unit' | 'bad-number';
   /** Follows the name of the value: `stature` + ` ` + message. */
   readonly message: string;
@@ -76,7 +77,9 @@ export function readQuantity(
   const { noun, need } = wordings[dimension];
   const text = tidy(raw);
   const comma = decimalComma.exec(text);
-  if (comma) return { fault: commaFault(comma) };
+  if (comma) return { fault: commaFault(comma, dimension, example) };
+  const slip = quantitySlip(text, dimension, noun);
+  if (slip) return { fault: { code: 'bad-number', ...slip } };
   const match = numberThenUnit.exec(text);
   if (!match) {
     const message = `is "${raw}"; ${noun} is a number with its unit, for example "${example}"`;
@@ -95,12 +98,13 @@ export function readQuantity(
 }
 
 /**
- * Gives the kind of quantity that the unit at the end of a text belongs to.
+ * Gives the kind of quantity that the unit at the end of a text belongs to; the text may be a range.
  *
  * @returns the dimension, or undefined if there is no unit or none that is known; never throws
  */
 export function dimensionOf(raw: string, units: UnitTable): Dimension | undefined {
-  const spelling = numberThenUnit.exec(tidy(raw))?.[2] ?? '';
+  const text = tidy(raw);
+  const spelling = numberThenUnit.exec(oneOfRange(text) ?? text)?.[2] ?? '';
   return units.get(spelling)?.dimension;
 }
 
@@ -113,13 +117,21 @@ function tidy(raw: string): string {
     .trim();
 }
 
-function commaFault([, whole = '', decimals = '', unit = '']: readonly string[]): Fault {
-  const right = `${whole}.${decimals} ${unit}`.trim();
-  return {
-    code: 'bad-number',
-    message: 'has a decimal comma',
-    hint: `write a decimal point: "${right}"`,
-  };
+function commaFault(
+  [, whole = '', decimals = '', unit = '']: readonly string[],
+  dimension: Dimension,
+  example: string,
+): Fault {
+  const number = `${whole}.${decimals}`;
+  if (unit !== '') {
+    const hint = `write a decimal point: "${number} ${unit}"`;
+    return { code: 'bad-number', message: 'has a decimal comma', hint };
+  }
+  const usual = numberThenUnit.exec(example)?.[2] ?? '';
+  // Nobody is 1.82 cm tall.
+  const meant = dimension === 'length' && Number(number) < 3 ? 'm' : usual;
+  const hint = `write "${`${number} ${meant}`.trim()}"`;
+  return { code: 'bad-number', message: 'has a decimal comma and no unit', hint };
 }
 
 function unitFault(

@@ -2,7 +2,7 @@ import { degreesText, isAbove, type Reading, rad } from './reading.ts';
 import type { Path, Radian } from './scenario.ts';
 
 /** One end of a range: its anatomical angle and where the file says so. */
-export interface End {
+interface End {
   readonly angle: Radian;
   readonly path: Path;
 }
@@ -15,6 +15,7 @@ export interface Range {
 /** What a range of a lift is held against. */
 interface LiftRange {
   readonly name: string;
+  readonly support: 'feet' | 'seat';
   readonly leading: string;
   readonly rangeDeg: readonly [number, number];
 }
@@ -76,6 +77,30 @@ export function checkLiftRange(reading: Reading, lift: LiftRange, ends: readonly
     const message = `${path.at(-1)} is ${reading.flexionText(angle)}; ${lift.name} runs from ${least} to ${most} deg`;
     reading.refuse(path, { code: 'outside-lift', message });
   }
+}
+
+/** Nearly straight, a standing lift is so heavy that back and balance give out first (judgement). */
+const shallowestDeg = { range: 30, hold: 20 } as const;
+
+/**
+ * Refuses a standing lift that stays near the straight knee; problems are collected, never thrown.
+ *
+ * @param end the deepest angle of the range, or the angle of the hold
+ */
+export function checkDepth(
+  reading: Reading,
+  lift: LiftRange,
+  end: End | undefined,
+  kind: 'range' | 'hold',
+): void {
+  const least = rad(shallowestDeg[kind]);
+  if (lift.support !== 'feet' || !end || !isAbove(least, end.angle)) return;
+  const isIncluded = reading.convention === 'included';
+  const enough = `${reading.angleText(least)} or ${isIncluded ? 'less' : 'more'}`;
+  const [done, advice] =
+    kind === 'range' ? ['to', `end the range at ${enough}`] : ['held at', `hold it at ${enough}`];
+  const message = `a ${lift.name} ${done} ${reading.angleText(end.angle)} is limited by the back and by balance, which the model does not know; ${advice}`;
+  reading.refuse(end.path, { code: 'too-shallow', message });
 }
 
 /**

@@ -1,4 +1,5 @@
 import { dimensionOf } from './quantity.ts';
+import { oneOfRange, reserveHint } from './quantitySlips.ts';
 import type { Expected, Reading } from './reading.ts';
 import type { Load, Path } from './scenario.ts';
 
@@ -59,19 +60,35 @@ function readWrittenLoad(
   path: Path,
 ): Load | undefined {
   const at = [...path, 'load'];
-  const maximum = /^\s*(\S+)\s*RM\s*$/i.exec(raw)?.[1];
+  const reserve = reserveHint(raw);
+  if (reserve !== undefined) {
+    const message = `load is "${raw}"; that says how many repetitions are left, not how heavy the weight is`;
+    reading.refuse(at, { code: 'bad-load', message, hint: reserve });
+    return undefined;
+  }
+  const maximum = /^\s*(\S.*?)\s*RM\s*$/i.exec(raw)?.[1];
   if (maximum !== undefined) return repetitionMaximum(reading, maximum, reps, at);
   const dimension = dimensionOf(raw, reading.units);
   if (dimension === 'share') {
     const value = reading.quantity(at, raw, share);
     return value === undefined ? undefined : { kind: 'share', share: value };
   }
+  const bare = /^\s*(\d+),(\d+)\s*$/.exec(raw);
+  if (bare) {
+    const number = `${bare[1]}.${bare[2]}`;
+    const message = 'load has a decimal comma and no unit';
+    const hint = `write "${number} %" or "${number} kg"`;
+    reading.refuse(at, { code: 'bad-number', message, hint });
+    return undefined;
+  }
   if (dimension === 'mass' || /\d,\d/.test(raw)) {
     const value = reading.quantity(at, raw, mass);
     return value === undefined ? undefined : { kind: 'mass', mass: value };
   }
   const message = `load is "${raw}"; write a share ("80 %"), a mass ("70 kg") or a repetition maximum ("8 RM")`;
-  reading.refuse(at, { code: 'bad-load', message });
+  const one = oneOfRange(raw);
+  const hint = one && { hint: `write one number with its unit, for example "${one} %"` };
+  reading.refuse(at, { code: 'bad-load', message, ...(hint || {}) });
   return undefined;
 }
 
@@ -84,7 +101,9 @@ function repetitionMaximum(
   const most = Number(written);
   if (!Number.isInteger(most) || most < 1 || most > mostRepetitions) {
     const message = `load is ${written} RM; write a whole number from 1 to ${mostRepetitions}, for example "8 RM"`;
-    reading.refuse(path, { code: 'bad-load', message });
+    const one = oneOfRange(written);
+    const hint = one && { hint: `write one number, for example "${one} RM"` };
+    reading.refuse(path, { code: 'bad-load', message, ...(hint || {}) });
     return undefined;
   }
   if (reps !== undefined && reps > most) {

@@ -16,7 +16,7 @@ import { readSource, type Source } from './source.ts';
 import { loadUnitTable } from './unitTable.ts';
 
 /** Either a scenario, or what is wrong with the file; ask for `problems` first. */
-export type ReadScenario =
+type ReadScenario =
   | {
       readonly scenario: Scenario;
       /** Places further problems: `source.at(program.path)`. */

@@ -3,7 +3,7 @@ import { lifts } from '../tables/lifts.ts';
 import { complete, optional } from './complete.ts';
 import { distinctAngles } from './distinctAngles.ts';
 import type { Draft } from './draft.ts';
-import { checkLiftRange, readEnd } from './range.ts';
+import { checkDepth, checkLiftRange, readEnd } from './range.ts';
 import { type Expected, isAbove, type Reading, rad } from './reading.ts';
 import type { LiftTest, NewtonMetre, Path, Radian, Test, TorqueTest } from './scenario.ts';
 import type { LiftTestFile, TorqueTestFile } from './testSchema.ts';
@@ -133,6 +133,7 @@ function liftTest(reading: Reading, test: LiftDraft, path: Path): LiftTest | und
   const lift = lifts.find(({ name }) => name === test.lift);
   const to = readEnd(reading, test.to, [...path, 'to'], lift?.leading ?? 'knee');
   if (lift && to) checkLiftRange(reading, lift, [to]);
+  if (lift) checkDepth(reading, lift, to, 'range');
   return complete<LiftTest>({
     kind: 'lift',
     lift: test.lift,

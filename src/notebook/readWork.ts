@@ -4,7 +4,14 @@ import { complete, optional } from './complete.ts';
 import { didYouMean } from './didYouMean.ts';
 import type { Draft } from './draft.ts';
 import type { HoldWorkFile, LiftWorkFile } from './programSchema.ts';
-import { checkKneeLimit, checkLiftRange, type KneeLimit, readEnd, readRange } from './range.ts';
+import {
+  checkDepth,
+  checkKneeLimit,
+  checkLiftRange,
+  type KneeLimit,
+  readEnd,
+  readRange,
+} from './range.ts';
 import type { Expected, Reading } from './reading.ts';
 import { readLoad } from './readLoad.ts';
 import type { HoldWork, LiftWork, Path, Second, Work } from './scenario.ts';
@@ -32,7 +39,7 @@ const effort: Expected = {
   most: 1,
   bounds: 'an effort lies above 0 % and up to 100 %',
 };
-const defaultRest: Second = 120;
+const defaultRest = '120 s';
 const defaultTempo = '2-0-1';
 const longestPhase: Second = 60;
 
@@ -65,6 +72,7 @@ function readLift(
   const joint = lift?.leading ?? 'knee';
   const range = readRange(reading, work, path, joint);
   if (lift && range) checkLiftRange(reading, lift, [range.from, range.to]);
+  if (lift) checkDepth(reading, lift, range?.to, 'range');
   if (joint === 'knee') checkKneeLimit(reading, range?.to, around.kneeLimit, work.lift ?? 'work');
   checkMachine(reading, work, path, around);
   return complete<LiftWork>({
@@ -76,9 +84,9 @@ function readLift(
     sets: work.sets,
     reps: work.reps,
     tempo: readTempo(reading, work.tempo ?? defaultTempo, [...path, 'tempo']),
-    rest:
-      work.rest === undefined ? defaultRest : reading.quantity([...path, 'rest'], work.rest, rest),
+    rest: reading.quantity([...path, 'rest'], work.rest ?? defaultRest, rest),
     ...optional('machine', work.machine),
+    ...optional('assumed', assumedOf(work, ['tempo', 'rest'])),
     path,
   });
 }
@@ -94,6 +102,7 @@ function readHold(
   const joint = lift?.leading ?? action?.[1] ?? 'knee';
   const at = readEnd(reading, work.at, [...path, 'at'], joint);
   if (lift && at) checkLiftRange(reading, lift, [at]);
+  if (lift) checkDepth(reading, lift, at, 'hold');
   if (joint === 'knee') checkKneeLimit(reading, at, around.kneeLimit, `hold of ${work.hold}`);
   return complete<HoldWork>({
     kind: 'hold',
@@ -103,10 +112,19 @@ function readHold(
     sets: work.sets,
     reps: work.reps,
     seconds: work.seconds,
-    rest:
-      work.rest === undefined ? defaultRest : reading.quantity([...path, 'rest'], work.rest, rest),
+    rest: reading.quantity([...path, 'rest'], work.rest ?? defaultRest, rest),
+    ...optional('assumed', assumedOf(work, ['rest'])),
     path,
   });
+}
+
+/** Those of some names that do not stand in the file, if any. */
+function assumedOf(
+  work: object,
+  names: readonly ('tempo' | 'rest')[],
+): LiftWork['assumed'] | undefined {
+  const missing = names.filter((name) => !Object.hasOwn(work, name));
+  return missing.length > 0 ? missing : undefined;
 }
 
 function checkMachine(

@@ -1,3 +1,4 @@
+import { angleExample, isDepthWord } from './angleWords.ts';
 import type { Problem } from './problem.ts';
 import { type Quantity, readQuantity } from './quantity.ts';
 import type { Path, Radian, Scenario } from './scenario.ts';
@@ -5,7 +6,7 @@ import type { Source } from './source.ts';
 import type { Dimension, UnitTable } from './unitTable.ts';
 import { lastName, pathName } from './valueName.ts';
 
-export type Convention = Scenario['convention'];
+type Convention = Scenario['convention'];
 
 /** What a quantity must be; SI bounds, outside of which it is a slip of the pen. */
 export interface Expected {
@@ -17,7 +18,7 @@ export interface Expected {
   readonly bounds?: string;
 }
 
-export interface Complaint {
+interface Complaint {
   readonly code: string;
   readonly message: string;
   readonly hint?: string;
@@ -91,7 +92,13 @@ export class Reading {
     { key = false }: { readonly key?: boolean } = {},
   ): Radian | undefined {
     if (raw === undefined) return undefined;
-    const written = this.valueOf(path, readQuantity(raw, 'angle', this.units), key);
+    if (joint === 'knee' && isDepthWord(raw)) {
+      this.refuse(path, { ...this.depthComplaint(lastName(path), raw), key });
+      return undefined;
+    }
+    const example = joint === 'ankle' ? '10 deg' : angleExample('75 deg', this.convention);
+    const quantity = readQuantity(raw, 'angle', this.units, example);
+    const written = this.valueOf(path, quantity, key);
     if (written === undefined || this.convention === undefined) return undefined;
     const isIncluded = this.convention === 'included' && joint !== 'ankle';
     const flexion = withoutDust(isIncluded ? halfTurn - written : written);
@@ -112,6 +119,13 @@ export class Reading {
     return this.convention === 'included'
       ? `${this.angleText(flexion)} (${anatomical})`
       : anatomical;
+  }
+
+  private depthComplaint(name: string, raw: string): Complaint {
+    const level = angleExample('115 deg', this.convention);
+    const message = `${name} is "${raw}"; a depth word is not an angle`;
+    const hint = `write the knee angle you see, for example ${level} (thigh about level)`;
+    return { code: 'depth-word', message, hint };
   }
 
   private kneeComplaint(flexion: Radian): Complaint | undefined {

@@ -4,8 +4,8 @@
  * Plain readonly data. Nothing here computes.
  */
 
-export type Metre = number;
-export type Kilogram = number;
+type Metre = number;
+type Kilogram = number;
 export type Second = number;
 export type Radian = number;
 export type NewtonMetre = number;
@@ -15,7 +15,7 @@ export type Fraction = number;
 /** Where a value stands in the file: keys and list places from the top. */
 export type Path = readonly (string | number)[];
 
-export type Reference = 'female' | 'male' | 'pooled';
+type Reference = 'female' | 'male' | 'pooled';
 export type BodyLength = 'thigh' | 'shank' | 'trunk' | 'foot';
 export type LimitName = 'ankle dorsiflexion' | 'knee flexion';
 
@@ -102,6 +102,8 @@ export interface LiftWork {
   readonly rest: Second;
   /** Name of an entry of `machines`. */
   readonly machine?: string;
+  /** What the file left out and a default stands for; only present if there is any. */
+  readonly assumed?: readonly ('tempo' | 'rest')[];
   readonly path: Path;
 }
 
@@ -115,6 +117,8 @@ export interface HoldWork {
   readonly reps: number;
   readonly seconds: Second;
   readonly rest: Second;
+  /** What the file left out and a default stands for; only present if there is any. */
+  readonly assumed?: readonly ('tempo' | 'rest')[];
   readonly path: Path;
 }
 

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { athlete, meanPerson } from './bodySchema.ts';
 import { group, must, oneOf, quantity, text } from './field.ts';
 import { actionNames } from './knownNames.ts';
-import { program } from './programSchema.ts';
+import { exampleProgram, program } from './programSchema.ts';
 import { liftTest, torqueTest } from './testSchema.ts';
 
 /**
@@ -11,7 +11,7 @@ import { liftTest, torqueTest } from './testSchema.ts';
  */
 
 /** A machine's measured resistance. */
-export const machine = z
+const machine = z
   .strictObject(
     {
       load: quantity('mass', 'Weight on the machine during the measurement', '40 kg'),
@@ -21,14 +21,15 @@ export const machine = z
           quantity('torque', 'Torque at this angle', '70 N m'),
           group('a group such as { 10 deg: 70 N m }'),
         )
-        .describe('Joint angle (deg or rad) → torque of the machine'),
+        .describe('Joint angle (deg or rad) → torque of the machine')
+        .meta({ examples: [{ '10 deg': '70 N m', '60 deg': '88 N m' }] }),
     },
     group('a group such as { load: 40 kg, torque: { 10 deg: 70 N m } }'),
   )
   .describe('A machine measured by the coach');
 
 /** The range to make stronger. */
-export const target = z
+const target = z
   .strictObject(
     {
       action: oneOf('joint action', actionNames, 'The joint action to make stronger'),
@@ -39,7 +40,8 @@ export const target = z
     },
     group('a group such as { action: knee extension, from: 75 deg, to: 100 deg }'),
   )
-  .describe('Where the strength is wanted');
+  .describe('Where the strength is wanted')
+  .meta({ examples: [{ action: 'knee extension', from: '75 deg', to: '100 deg' }] });
 
 const limits = z
   .strictObject(
@@ -60,7 +62,7 @@ const conventions =
 /** The file's shape, for checking and for the JSON Schema that editors use. */
 export const scenarioSchema = z.strictObject(
   {
-    title: text('One line that says what is wanted'),
+    title: text('One line that says what is wanted', 'Stronger in the deep knee range'),
     note: text('Anything worth knowing').optional(),
     angles: z
       .enum(['flexion', 'included'], {
@@ -86,7 +88,8 @@ export const scenarioSchema = z.strictObject(
       .optional(),
     programs: z
       .record(z.string(), program, group('a group of programs by name'))
-      .describe('Program name → what is done'),
+      .describe('Program name → what is done')
+      .meta({ examples: [{ 'deep squat': exampleProgram }] }),
   },
   group('a group of lines such as title: and athlete:'),
 );

@@ -10,7 +10,8 @@ import {
   type YAMLMap,
 } from 'yaml';
 import { guardText } from './guardText.ts';
-import { plainYamlProblem, type YamlFault } from './plainYamlProblem.ts';
+import { type IndentSlip, indentSlips } from './indentSlips.ts';
+import { isIndentFault, plainYamlProblem, type YamlFault } from './plainYamlProblem.ts';
 import type { Place, Problem } from './problem.ts';
 import { type Locate, refusedYaml } from './refusedYaml.ts';
 import type { Path } from './scenario.ts';
@@ -28,7 +29,7 @@ export interface Source {
   readonly at: (path: Path, options?: { readonly key?: boolean }) => Place;
 }
 
-export type SourceResult =
+type SourceResult =
   | { readonly source: Source; readonly problems?: undefined }
   | { readonly source?: undefined; readonly problems: readonly Problem[] };
 
@@ -72,8 +73,40 @@ function locator(file: string, text: string, lines: LineCounter): Locate {
   };
 }
 
-/** One slip often makes the parser stumble several times: only the first of a run is shown. */
+/** A line beside its neighbours is told as such, whatever the parser makes of it. */
 function yamlProblems(faults: readonly YamlFault[], text: string, locate: Locate): Problem[] {
+  const hasTabs = faults.some(({ code }) => code === 'TAB_AS_INDENT');
+  const slips = !hasTabs && faults.some(isIndentFault) ? indentSlips(text) : [];
+  const starts = lineStarts(text);
+  const problems = slips.map((slip) => indentProblem(slip, starts, text, locate));
+  const isSlip = (fault: YamlFault): boolean => {
+    const line = locate(fault.pos[0], fault.pos[1]).line - 1;
+    return isIndentFault(fault) && slips.some((s) => line >= s.first - 1 && line <= s.last + 1);
+  };
+  const others = faults.filter((fault) => !isSlip(fault));
+  return [...problems, ...otherProblems(others, text, locate)];
+}
+
+function lineStarts(text: string): readonly number[] {
+  const starts = [0];
+  for (const { index } of text.matchAll(/\n/g)) starts.push(index + 1);
+  return starts;
+}
+
+function indentProblem(
+  { line, indent, neighbours }: IndentSlip,
+  starts: readonly number[],
+  text: string,
+  locate: Locate,
+): Problem {
+  const spaces = `${indent} space${indent === 1 ? '' : 's'}`;
+  const message = `this line is indented by ${spaces}, its neighbours by ${neighbours.join(' or ')}; lines of one group start in the same column`;
+  const start = (starts[line] ?? 0) + indent;
+  return { code: 'yaml', message, at: locate(start, text.length) };
+}
+
+/** One slip often makes the parser stumble several times: only the first of a run is shown. */
+function otherProblems(faults: readonly YamlFault[], text: string, locate: Locate): Problem[] {
   const problems: Problem[] = [];
   let before: YamlFault | undefined;
   for (const fault of faults) {

@@ -28,14 +28,15 @@ export const torqueTest = z.strictObject({
           ? `is "${input}"; only isometric tests are read`
           : must('isometric')({ input }),
     })
-    .describe('How the muscle worked: isometric'),
+    .describe('How the muscle worked: isometric')
+    .meta({ examples: ['isometric'] }),
   date: date.optional(),
   with: z
     .strictObject(
       {
-        hip: quantity('angle', 'Hip angle').optional(),
+        hip: quantity('angle', 'Hip angle', '85 deg').optional(),
         knee: quantity('angle', 'Knee angle').optional(),
-        ankle: quantity('angle', 'Ankle angle, 0 = foot square to shank').optional(),
+        ankle: quantity('angle', 'Ankle angle, 0 = foot square to shank', '10 deg').optional(),
       },
       group('a group such as { hip: 85 deg }'),
     )
@@ -43,17 +44,19 @@ export const torqueTest = z.strictObject({
     .optional(),
   trials: z
     .record(z.string(), trials, group('a group such as { 40 deg: [118, 121, 116] }'))
-    .describe('Joint angle (deg or rad) → trials'),
+    .describe('Joint angle (deg or rad) → trials')
+    .meta({ examples: [{ '40 deg': [118, 121, 116] }] }),
   unit: z
     .string({ error: must('a unit of torque, for example N m') })
-    .describe('Unit of all trials: N m, lbf ft or kgf cm'),
+    .describe('Unit of all trials: N m, lbf ft or kgf cm')
+    .meta({ examples: ['N m'] }),
   score: oneOf('score', ['best', 'mean'], 'Which trial counts: best (default) or mean').optional(),
 });
 
 /** The heaviest single repetition of a lift. */
 export const liftTest = z.strictObject({
   lift: oneOf('lift', liftNames, 'The lift tested'),
-  to: quantity('angle', 'Far end of the range'),
+  to: quantity('angle', 'Far end of the range', '110 deg'),
   best: quantity('mass', 'Heaviest single repetition', '85 kg'),
   date: date.optional(),
 });

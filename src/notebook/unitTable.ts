@@ -9,7 +9,7 @@ export type Dimension =
   | 'years'
   | 'share';
 
-export interface Unit {
+interface Unit {
   readonly dimension: Dimension;
   /** Turns a number in this unit into SI (weeks, years: into their count; shares: of one). */
   readonly toSi: (value: number) => number;
@@ -22,7 +22,7 @@ export type UnitTable = ReadonlyMap<string, Unit>;
 const spellings: Readonly<Record<Dimension, Readonly<Record<string, string | number>>>> = {
   angle: { deg: 'deg', '°': 'deg', rad: 'rad' },
   length: { m: 'm', cm: 'cm', mm: 'mm', in: 'in', ft: 'ft' },
-  mass: { kg: 'kg', lb: 'lb', g: 'g' },
+  mass: { kg: 'kg', lb: 'lb', lbs: 'lb', g: 'g' },
   torque: {
     'N m': 'N m',
     'N*m': 'N m',
@@ -30,6 +30,17 @@ const spellings: Readonly<Record<Dimension, Readonly<Record<string, string | num
     N·m: 'N m',
     'lbf ft': 'lbf ft',
     'ft lbf': 'lbf ft',
+    ft·lbf: 'lbf ft',
+    'ft-lbf': 'lbf ft',
+    'lb ft': 'lbf ft',
+    'ft lb': 'lbf ft',
+    'ft lbs': 'lbf ft',
+    'ft-lb': 'lbf ft',
+    'ft-lbs': 'lbf ft',
+    ft·lb: 'lbf ft',
+    'foot pound': 'lbf ft',
+    'foot pounds': 'lbf ft',
+    'foot-pounds': 'lbf ft',
     'kgf cm': 'kgf cm',
   },
   time: { s: 's', min: 'minute' },

@@ -1,7 +1,7 @@
 import type { Results } from '../run.ts';
-import { adaptation } from '../tables/adaptation.ts';
+import { adaptation, contrastMiss, gainMiss } from '../tables/adaptation.ts';
 import type { Block, Section } from './report.ts';
-import { kilograms, listInWords, newtonMetres, percent, signedPercent } from './words.ts';
+import { degrees, kilograms, listInWords, newtonMetres, percent, signedPercent } from './words.ts';
 
 /** What was measured, how the model met it, and everything assumed or borrowed. */
 export function athleteSection(results: Results): Section {
@@ -11,11 +11,14 @@ export function athleteSection(results: Results): Section {
   };
 }
 
-function testBlocks({ kneeFit, calibrations }: Results): Block[] {
+function testBlocks({ kneeFit, calibrations, ranking }: Results): Block[] {
   const blocks: Block[] = [];
   if (kneeFit.measured.length > 0)
     blocks.push(
-      { kind: 'text', text: fitSentence(kneeFit) },
+      {
+        kind: 'text',
+        text: fitSentence(kneeFit, ranking[0]?.program.landing.peakBefore ?? Number.NaN),
+      },
       {
         kind: 'table',
         columns: [
@@ -40,23 +43,46 @@ function testBlocks({ kneeFit, calibrations }: Results): Block[] {
       kind: 'list',
       items: calibrations.map(
         ({ single, predicted, factor }) =>
-          `Tested ${single.lift} single ${kilograms(single.best)}; the torque curves alone give ${kilograms(predicted)}. Strength in this lift is taken as ${percent(factor)} of the curves.`,
+          `Tested ${single.lift} single ${kilograms(single.best)}; the torque curves alone give ${kilograms(predicted)}. The knees and hips then give ${percent(factor)} of the torque of the curves (body weight counts too), and that share is used for this lift.`,
       ),
     });
   return blocks;
 }
 
-const ownTable = 'The machine resists as in the coach’s own table, in proportion to the weight.';
-
-function fitSentence({ strength }: Results['kneeFit']): string {
-  const shift =
-    Math.abs(strength.shiftDeg) < 0.5
-      ? 'in the usual place'
-      : `${Math.abs(strength.shiftDeg).toFixed(0)}° further ${strength.shiftDeg > 0 ? 'into flexion' : 'toward straight'}`;
-  return `The curve of knee extension torque was fitted to the tests: ${percent(strength.scale)} of the mean person of this size, its peak ${shift}. All tests count as one occasion.`;
+/** The residual of the muscle tables at two angles. */
+function unexplained({ athlete, tablesAlone, anglesDeg }: Results): string {
+  const at = (deg: number) => {
+    const i = anglesDeg.indexOf(deg);
+    return `${newtonMetres(tablesAlone[i] ?? 0)} at ${deg}° (this athlete ${newtonMetres(athlete.groups.knee.torque[i] ?? 0)})`;
+  };
+  return `Muscle tables alone (areas, lengths, levers, drive) would give ${at(20)} and ${at(80)}. What they do not explain is carried unchanged through training.`;
 }
 
-function assumptions({ scenario, athlete, estimatedLengths, kneeFit, ranking }: Results): string[] {
+function assumedLimits({ scenario, athlete }: Results): string[] {
+  const { limits } = scenario.subject;
+  const assumed = [
+    ...(limits['ankle dorsiflexion'] === undefined
+      ? [`ankle ${degrees(athlete.body.limits.ankle)}`]
+      : []),
+    ...(limits['knee flexion'] === undefined ? [`knee ${degrees(athlete.body.limits.knee)}`] : []),
+  ];
+  return assumed.length > 0
+    ? [`Joint limits not given, usual ones taken: ${listInWords(assumed)}.`]
+    : [];
+}
+
+const ownTable = 'The machine resists as in the coach’s own table, in proportion to the weight.';
+
+function fitSentence({ strength, isShaped }: Results['kneeFit'], peak: number): string {
+  const size = `${percent(strength.scale)} of the mean person of this size`;
+  const shape = isShaped
+    ? `strongest at ${degrees(peak)}`
+    : 'its shape not determined (fewer than three angles): that of the mean person';
+  return `The curve of knee extension torque was fitted to the tests: ${size}, ${shape}. All tests count as one occasion.`;
+}
+
+function assumptions(results: Results): string[] {
+  const { scenario, athlete, estimatedLengths, kneeFit, ranking } = results;
   const { subject } = scenario;
   const used = new Set(
     ranking.flatMap(({ program }) =>
@@ -72,7 +98,9 @@ function assumptions({ scenario, athlete, estimatedLengths, kneeFit, ranking }: 
       : 'All segment lengths are measured; segment masses are from a table.',
     `${athlete.trained ? 'Trained' : 'Untrained'} (${subject.trainingYears} years): trained people are given ${percent(adaptation.trainedShare.value)} of the gains of untrained ones (fitted to studies of both).`,
     'Hip and calf strength are not tested here: they come from tables by body mass, corrected together with the tested lifts. The tables for the hip differ twofold.',
-    'Muscle tables alone would make the knee strongest near straight. Tests show the opposite; the difference ("not explained by the muscle tables") is carried unchanged through training.',
+    unexplained(results),
+    `The "give or take" is the model’s typical miss on the groups it was fitted to (${percent(gainMiss.value)} of the gain), not an interval for this athlete; differences under ${percent(contrastMiss.value)} of the better gain count as ties.`,
+    ...assumedLimits(results),
     'Everything is held still for the sum: no bounce, no momentum, seen from the side.',
     'A jump or a sprint is not forecast.',
   ];

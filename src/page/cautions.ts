@@ -19,6 +19,12 @@ const cautions: readonly string[] = [
   'Minors: qualified supervision always, technique first, no unsupervised maximal tests, a guardian’s consent for data. Pregnancy, recent surgery, joint replacement or brittle bones: a clinician sets the ranges.',
 ];
 
+/** From where a bent knee counts as deep and a straight one as nearly straight (Powers 2014), rad. */
+const deepFrom = 1.05;
+const straightBelow = 0.52;
+/** Effort from which a hold raises blood pressure enough to be named (working value). */
+const hardEffort = 0.5;
+
 /** A caution that a program trips: its number in the list, and why. */
 export interface Tripped {
   readonly number: number;
@@ -32,14 +38,18 @@ export function tripped(
 ): Tripped[] {
   const { work } = program.program;
   const found: Tripped[] = [];
-  const deep = work.some((w) => w.kind === 'lift' && w.lift.includes('squat') && w.to > 1.05);
+  const deep = work.some((w) =>
+    w.kind === 'lift'
+      ? w.lift.includes('squat') && w.to > deepFrom
+      : w.of.includes('squat') && w.at > deepFrom,
+  );
   const straight = work.some(
-    (w) => w.kind === 'lift' && w.lift.includes('extension') && w.from < 0.52,
+    (w) => w.kind === 'lift' && w.lift.includes('extension') && w.from < straightBelow,
   );
   if (deep) found.push({ number: 3, because: 'it bends the knee deep under load' });
   else if (straight)
     found.push({ number: 3, because: 'it loads the nearly straight knee by machine or weight' });
-  if (work.some((w) => w.kind === 'hold'))
+  if (work.some((w) => w.kind === 'hold' && w.effort >= hardEffort))
     found.push({ number: 5, because: 'it holds still at high effort' });
   const bar = work.some((w) => (w.kind === 'lift' ? w.lift : w.of).includes('squat'));
   if (bar) found.push({ number: 6, because: 'it puts a bar on the shoulders' });

@@ -34,6 +34,7 @@ export function conflictSection({ athlete }: Results): Section {
           'Gain in the trained range: groups that squat a part of the range gained more in it than full squatters in four studies (Rhea 2016, Kubo 2019, Bloomquist 2013, Hartmann 2012), less in two (Pallarés 2020, Martínez-Cava 2019, the latter bench press). The model takes the side of the four.',
           'Quarter squats and holds: Rhea 2016 found good transfer, Hartmann 2012 a loss of holding force at the trained angle. The model predicts no loss.',
           'Full against part range on a leg machine: Valamatos 2018 and McMahon 2014 disagree on how much part-range work gives deep in the knee.',
+          'Size of the local gain: activation was seen to rise 7 % while torque rose 30 % (Kubo 2010); the model’s “neural drive” holds both.',
           'Neural drive by angle: rising (Kubo 2004), falling (Babault 2003) or flat (Kooistra 2007) toward flexion: taken as flat.',
           'Growth from long-length work is large in small studies of untrained people and near nil in large ones of trained people: the model’s trained people gain less in proportion.',
           'Lever of the quadriceps tendon between 20° and 70° of flexion: 32 to 54 mm by method; the middle is used.',
@@ -54,8 +55,8 @@ export function wordSection(): Section {
         items: [
           'Torque: turning effect of a force about a joint, in newton metres (N·m).',
           'Effort: torque asked over the largest torque possible at that angle.',
-          'Hard set: 24 seconds of full effort, as in six slow repetitions.',
-          'Neural drive (drive): how fully the muscle is switched on; it rises near the angles trained.',
+          'Effective set: 24 seconds of full effort at one angle, as in six slow repetitions; easier work counts for much less (half the effort for about a fifth), and so does work where the muscle is short. A set of squats is hard only near its deepest point, so it counts as a small part of one.',
+          'Neural drive (drive): the part of the gain that stays near the angles trained. It begins as fuller activation but grows larger than activation alone allows; what else is in it (coordination, force per area) is not told apart here.',
           'Regional growth (growth): added muscle area, in the part of the muscle that was loaded.',
           'Sarcomeres in series (series): longer fibres, which move strength toward longer muscle.',
           'Heaviest single: the most that can be lifted once (1RM) over a stated range.',

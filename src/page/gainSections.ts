@@ -36,7 +36,7 @@ export function gainSections(results: Results): Section[] {
       blocks: [
         {
           kind: 'text',
-          text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). Drive: the muscle switched on more fully near the angles trained. Growth: more muscle where it was loaded. Series: longer fibres, which move strength toward the bent knee. The strongest angle (peak) is ${degrees(programs[0]?.landing.peakBefore ?? 0)} before training.`,
+          text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). Drive: the gain that stays near the angles trained. Growth: more muscle where it was loaded. Series: longer fibres, which move strength toward the bent knee. The strongest angle (peak) is ${degrees(programs[0]?.landing.peakBefore ?? 0)} before training.`,
         },
         whyTable(programs),
       ],

@@ -1,5 +1,5 @@
 import type { Joint } from '../mechanics/lift.ts';
-import type { Program, Work } from '../notebook/scenario.ts';
+import type { Work } from '../notebook/scenario.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
 import type { ProgramResult, Results } from '../run.ts';
 import { tripped } from './cautions.ts';
@@ -20,7 +20,7 @@ export function programSections(results: Results): Section[] {
   return results.ranking.map(({ program, place }) => ({
     heading: `${place}. ${program.name}`,
     blocks: [
-      { kind: 'text', text: calendar(program.program) },
+      { kind: 'text', text: calendar(program) },
       {
         kind: 'list',
         items: program.program.work.map((work, i) =>
@@ -35,7 +35,7 @@ export function programSections(results: Results): Section[] {
   }));
 }
 
-function calendar(program: Program): string {
+function calendar({ program, weeks: judged }: ProgramResult): string {
   const { weeks, sessionsPerWeek, progress, deloads } = program;
   const parts = [`${plural(weeks, 'week')}, ${plural(sessionsPerWeek, 'session')} a week`];
   if (progress !== 0) parts.push(`load ${signedPercent(progress, 1)} a week`);
@@ -43,28 +43,47 @@ function calendar(program: Program): string {
     parts.push(
       `${listInWords(deloads.map(({ week, sets }) => `week ${week} with ${percent(sets)} of the sets`))}`,
     );
-  return `${parts.join('; ')}.`;
+  const cut = judged < weeks ? ` Judged after ${plural(judged, 'week')}.` : '';
+  return `${parts.join('; ')}.${cut}`;
 }
 
 function exerciseLine(
   work: Work,
   planned: PlannedExercise | undefined,
-  { athlete, question, anglesDeg }: Results,
+  { athlete, question, anglesDeg, scenario }: Results,
 ): string {
+  const unwritten = work.assumed ?? [];
+  const filled =
+    unwritten.length > 0 ? ` (${listInWords(unwritten)} not written: usual values taken)` : '';
   if (work.kind === 'hold') {
     const index = anglesDeg.findIndex((deg) => deg >= (work.at * 180) / Math.PI - 1e-9);
     const best = athlete.groups[question.joint].torque[index] ?? 0;
     const asked = work.of.includes('extension') ? ` (best there about ${newtonMetres(best)})` : '';
-    return `Hold ${work.of} at ${degrees(work.at)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s.`;
+    return `Hold ${work.of} at ${degrees(work.at)}${asWritten(work.at, scenario)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${filled}.`;
   }
-  const range = rangeDegrees(work.from, work.to);
-  const dose = `${work.sets} × ${work.reps}, tempo ${work.tempo.join('-')}`;
+  const range = `${rangeDegrees(work.from, work.to)}${asWritten(work.to, scenario)}`;
+  const dose = `${work.sets} × ${work.reps}, tempo ${work.tempo.join('-')}, rest ${work.rest} s${filled}`;
   if (planned?.exercise.kind !== 'lift' || !planned.heaviest)
     return `${work.lift} ${range}: ${dose}.`;
   const { load, heaviest } = planned.exercise;
   const known = planned.tested ? 'tested' : 'predicted, not tested';
   const { at } = planned.heaviest;
-  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}, ${percent(load / heaviest)} of the heaviest single over this range (${kilograms(heaviest)}, ${known}). The heaviest single would be lost at ${degrees(at.angle)}, by the ${jointWords[at.joint]}.`;
+  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}, ${percent(load / heaviest)} of the heaviest single over this range (${kilograms(heaviest)}, ${known}). The heaviest single would be lost at ${degrees(at.angle)}, by the ${jointWords[at.joint]}.${unsure(planned)}`;
+}
+
+/** The far end as the file writes it, where that differs from flexion. */
+function asWritten(angle: number, scenario: Results['scenario']): string {
+  return scenario.convention === 'included' ? ` (${degrees(Math.PI - angle)} included)` : '';
+}
+
+/** Loads that rest on thin ground. */
+function unsure({ exercise, heaviest }: PlannedExercise): string {
+  if (exercise.kind !== 'lift' || !heaviest) return '';
+  if (exercise.range.lift.support === 'seat' && heaviest.at.angle < 0.36)
+    return ' So near straight, strength is little known: treat this load as a guess and enter your own in kg.';
+  if (exercise.range.lift.support === 'feet' && exercise.load < 20)
+    return ' That is less than an empty bar: test the lift before planning it.';
+  return '';
 }
 
 const jointWords: Readonly<Record<Joint, string>> = {
@@ -122,13 +141,17 @@ function demandSentence(lifts: readonly PlannedExercise[], joint: Joint): string
 }
 
 function landingSentence(program: ProgramResult): string {
-  const { state } = program;
-  const [first] = state.shortfalls;
-  const short = first
-    ? ` From week ${first.week} on not all repetitions can be done (${first.done} of ${first.wanted}): the load rises faster than the strength.`
-    : '';
+  const [first] = program.state.shortfalls;
   const most = program.bands.reduce((a, b) => (b.hardSets > a.hardSets ? b : a));
-  return `Most of the work lands at ${rangeDegrees(most.from, most.to)}.${short}`;
+  const lands =
+    most.hardSets > 0
+      ? `Most of the work lands at ${rangeDegrees(most.from, most.to)}.`
+      : 'None of the work lands on this joint.';
+  if (!first) return lands;
+  const short = `(${first.done} of ${first.wanted})`;
+  return first.week === 1
+    ? `${lands} With this load not all repetitions can be done ${short}.`
+    : `${lands} From week ${first.week} on not all repetitions can be done ${short}: the load rises faster than the strength.`;
 }
 
 function bandTable(program: ProgramResult): Block {
@@ -136,7 +159,7 @@ function bandTable(program: ProgramResult): Block {
     kind: 'table',
     columns: [
       { head: 'angle', align: 'left' },
-      { head: 'hard sets a week', align: 'right' },
+      { head: 'effective sets a week', align: 'right' },
       { head: 'gain', align: 'right' },
       { head: 'drive', align: 'right' },
       { head: 'growth', align: 'right' },

@@ -6,7 +6,7 @@ import { degrees, kilograms, signedPercent } from './words.ts';
 export function singlesSection({ singlesBefore, ranking, scenario }: Results): Section[] {
   if (singlesBefore.length === 0) return [];
   const tested = (lift: string, to: number) =>
-    scenario.tests.some(
+    scenario.tests.find(
       (test) => test.kind === 'lift' && test.lift === lift && Math.abs(test.to - to) < 0.02,
     );
   return [
@@ -15,18 +15,20 @@ export function singlesSection({ singlesBefore, ranking, scenario }: Results): S
       blocks: [
         {
           kind: 'text',
-          text: 'Heaviest single repetition from straight down to the angle named and up again, by the model; change after each program. A lift that is practised gains more in its own range than the torque alone explains.',
+          text: 'Heaviest single repetition from straight down to the angle named and up again, by the model; change after each program. A lift that is practised gains more in its own range than the torque alone explains. Work that strengthens only the knee moves a single only where the knee is what gives way first.',
         },
         {
           kind: 'table',
           columns: [
             { head: 'lift, to', align: 'left' },
             { head: 'before', align: 'right' },
+            { head: 'lost at, by', align: 'left' },
             ...ranking.map(({ program }) => ({ head: program.name, align: 'right' as const })),
           ],
-          rows: singlesBefore.map(({ range, load }, i) => [
+          rows: singlesBefore.map(({ range, load, at }, i) => [
             `${range.lift.name} ${degrees(range.to)}${tested(range.lift.name, range.to) ? ' (tested)' : ''}`,
             kilograms(load),
+            `${degrees(at.angle)}, ${at.joint}`,
             ...ranking.map(({ program }) =>
               signedPercent((program.singlesAfter[i]?.load ?? load) / load - 1),
             ),

@@ -81,14 +81,16 @@ function columnLines(block: TableBlock): string[] {
   return lines.map((line) => line.trimEnd());
 }
 
-/** The table record by record: the first cell as title, under it a line for each further column. */
+/** The table record by record: the first cell, then the others in running text under their heads. */
 function stackedLines(block: TableBlock, width: number): string[] {
-  const heads = block.columns.slice(1).map(({ head }) => (head === '' ? '' : `${head}: `));
-  const records = filledRows(block).map(([title = '', ...cells]) => [
-    ...wrapWords(title === '' ? '-' : title, width),
-    ...cells.flatMap((cell, index) => wrapWords((heads[index] ?? '') + cell, width, '  ', '    ')),
-  ]);
-  return records.flatMap((lines, index) => (index === 0 ? lines : ['', ...lines]));
+  const heads = block.columns.slice(1).map(({ head }) => (head === '' ? '' : `${head} `));
+  return filledRows(block).flatMap(([title = '', ...cells]) => {
+    const named = cells.map((cell, index) => (heads[index] ?? '') + cell.trim());
+    return [
+      ...wrapWords(title === '' ? '-' : title, width),
+      ...wrapWords(named.join(', '), width, '  ', '  '),
+    ];
+  });
 }
 
 /**

@@ -12,6 +12,7 @@ export function verdictSection(results: Results): Section {
       { kind: 'text', text: introduction(results) },
       { kind: 'text', text: verdict(results) },
       rankingTable(results),
+      { kind: 'text', text: ofWhatKind },
       { kind: 'text', text: howToRead(results) },
     ],
   };
@@ -30,29 +31,41 @@ function introduction({ scenario }: Results): string {
   return `${noted}For ${who}: ${target.action}, ${rangeDegrees(target.from, target.to)} of flexion${wish}${within}. Angles: 0° = straight, flexion positive. Torque is that of one leg in a hold.${written}`;
 }
 
+/** Below this (share) a gain is not worth a verdict. */
+const noticeable = 0.01;
+
 /** The best program, what it is expected to give, and which others cannot be told from it. */
 function verdict({ ranking, scenario }: Results): string {
   const best = ranking[0];
   if (!best) return 'No program to rank.';
   const { program, margin } = best;
+  const { meanGain } = program.landing;
   const range = rangeDegrees(scenario.target.from, scenario.target.to);
-  const gain = signedPercent(program.landing.meanGain);
+  if (meanGain < noticeable)
+    return `None of these programs is expected to change torque inside ${range} noticeably.`;
   const rivals = ranking.slice(1).filter(({ tiesWithBest }) => tiesWithBest);
   const tie =
     rivals.length > 0
       ? ` ${listInWords(rivals.map(({ program: { name } }) => `"${name}"`))} cannot be told apart from it: choose between them by time, equipment and what the athlete tolerates.`
       : ' The others are expected to give clearly less there.';
-  return `"${program.name}" is expected to add most inside ${range}: about ${gain} torque after ${plural(program.program.weeks, 'week')}, give or take ${percent(margin)}.${tie}${wish(best, scenario.target.gain)}`;
+  const gain = `about ${signedPercent(meanGain)} torque after ${plural(program.weeks, 'week')}, give or take ${percent(margin)}`;
+  return `"${program.name}" is expected to add most inside ${range}: ${gain}.${tie}${wish(best, scenario.target.gain)}${tooLong(program, scenario.minutesPerWeek)}`;
 }
 
 function wish(best: Placed<ProgramResult>, wanted: number | undefined): string {
   if (wanted === undefined) return '';
   const { meanGain } = best.program.landing;
+  const between = `${signedPercent(meanGain - best.margin)} to ${signedPercent(meanGain + best.margin)}`;
   if (meanGain - best.margin >= wanted)
-    return ` That meets the wanted ${signedPercent(wanted)} even if the model misses by its usual margin.`;
+    return ` The wanted ${signedPercent(wanted)} is likely (${between}).`;
   if (meanGain >= wanted)
-    return ` That meets the wanted ${signedPercent(wanted)} unless the model misses by its usual margin.`;
+    return ` The wanted ${signedPercent(wanted)} is more likely than not, but not sure (${between}).`;
   return ` The wanted ${signedPercent(wanted)} is more than any of these programs is expected to give.`;
+}
+
+function tooLong(best: ProgramResult, limit: number | undefined): string {
+  if (limit === undefined || best.minutesPerWeek <= limit) return '';
+  return ` It takes ${best.minutesPerWeek.toFixed(0)} minutes a week, more than the limit of ${limit}.`;
 }
 
 function rankingTable({ ranking, scenario }: Results): Block {
@@ -80,8 +93,23 @@ function rankingTable({ ranking, scenario }: Results): Block {
   };
 }
 
-function howToRead({ ranking }: Results): string {
+function howToRead({ ranking, scenario }: Results): string {
   const ties = ranking.filter(({ tiesWithBest }) => tiesWithBest).length;
   const tie = ties > 1 ? ' Tie: not to be told apart from the best.' : '';
-  return `Target gain: mean change of maximal torque inside the range. Lands there: the part of all torque the program adds, over all angles, that lies inside the range. Minutes leave out the warm-up.${tie} Numbers under "care" point to the cautions below.`;
+  const cut = ranking.some(({ program }) => program.weeks < program.program.weeks)
+    ? ` Longer programs are judged after the ${plural(scenario.target.weeks ?? 0, 'week')} of the target.`
+    : '';
+  const lengths = new Set(ranking.map(({ program }) => program.weeks)).size;
+  const uneven =
+    lengths > 1 ? ' The programs differ in length; each is judged at its own end.' : '';
+  const shares = ranking.map(({ program }) => program.landing.hitShare);
+  const spread =
+    Math.max(...shares) > (shares[0] ?? 0) + 0.1
+      ? ' The best program leaves more of its gain outside the target than others do: work at long muscle length spreads widely toward the straighter knee.'
+      : '';
+  return `Target gain: mean change of maximal torque inside the range. Lands there: the part of all torque the program adds, over all angles, that lies inside the range. Minutes leave out the warm-up.${tie}${cut}${uneven}${spread} Numbers under "care" point to the cautions below.`;
 }
+
+/** What kind of number the gain is; said where the verdict is read. */
+const ofWhatKind =
+  'Sizes are rough: the forecast has not yet been held against studies it was not fitted to. The gain is that of a maximal hold, which favours programs that train holds.';

@@ -59,11 +59,6 @@ export function kilograms(mass: number): string {
   return withUnit(halves, Number.isInteger(halves) ? 0 : 1, ' kg');
 }
 
-/** A length from metres, "41 cm": whole from 10 cm upward, one decimal below ("4.2 cm"). */
-export function centimetres(length: number): string {
-  return withUnit(length * 100, Math.abs(length) < 0.0995 ? 1 : 0, ' cm');
-}
-
 /** Items as a reader lists them, "a, b and c"; nothing for no items. */
 export function listInWords(items: readonly string[]): string {
   const last = items.at(-1) ?? '';

@@ -1,5 +1,5 @@
 import { gridDeg, type OverAngles } from '../mechanics/angleGrid.ts';
-import type { Coefficients } from '../tables/adaptation.ts';
+import { type Coefficients, kernel, largestGain } from '../tables/adaptation.ts';
 import { type MuscleHead, regions } from '../tables/quadriceps.ts';
 import type { ExtensorGroup } from './athlete.ts';
 import type { Contraction, WeeklyDose } from './dose.ts';
@@ -75,7 +75,8 @@ function saturatedDrive(dose: OverAngles, c: Coefficients): number[] {
   dose.forEach((amount, source) => {
     if (amount === 0) return;
     const trained = gridDeg[source] ?? 0;
-    const fade = Math.max(1 - c.driveFadePerDeg * Math.max(trained - 40, 0), 0.2);
+    const beyond = Math.max(trained - kernel.shortAtDeg, 0);
+    const fade = Math.max(1 - c.driveFadePerDeg * beyond, kernel.leastFade);
     const shorter = width(c.widthShorterAt40, c.widthShorterAt90, trained);
     const longer = width(c.widthLongerAt40, c.widthLongerAt90, trained);
     gridDeg.forEach((deg, i) => {
@@ -86,45 +87,51 @@ function saturatedDrive(dose: OverAngles, c: Coefficients): number[] {
   return local.map((d) => d / (d + c.driveHalfDose));
 }
 
-/** Kernel width (degrees) by trained angle: a straight line through its values at 40° and 90°, from 20° to 110°. */
-function width(at40: number, at90: number, trained: number): number {
-  const inside = Math.min(Math.max(trained, 20), 110);
-  return Math.max(at40 + ((at90 - at40) * (inside - 40)) / 50, 6);
+/** Kernel width (degrees) by trained angle: a straight line through its two known values. */
+function width(atShort: number, atLong: number, trained: number): number {
+  const { shortAtDeg, longAtDeg, fromDeg, toDeg, leastWidthDeg } = kernel;
+  const inside = Math.min(Math.max(trained, fromDeg), toDeg);
+  const share = (inside - shortAtDeg) / (longAtDeg - shortAtDeg);
+  return Math.max(atShort + (atLong - atShort) * share, leastWidthDeg);
 }
 
 /**
- * Growth and added sarcomeres that a tension dose can sustain in one head.
+ * Growth and fibre length that a tension dose can sustain in one head.
  *
- * With x from −1 (short) to 1 (long) for the mean angle of the work, which for these muscles is
- * resting length on another scale, and S = D/(D + D50):
- * growth = G·S·(1 + b·x), tilted between the proximal and distal region by t·x; fibre length goes
- * up by S·x times the long amplitude or down by S·|x| times the short one. Lengthening is over in
- * weeks (Blazevich 2007: no more after five), shortening is given the pace of growth, so that it
- * never outruns it: no study here found strength lost at any angle. A head that is not in the
- * tables grows evenly and keeps its length.
+ * Each angle's dose counts by its length x, −1 (short) to 1 (long), an S-curve of the angle that
+ * for these muscles stands for resting length. Growth of a region = G·D_r/(D_r + D50) with D_r =
+ * Σ dose·(1 + b·x)·(1 ± t·x): work anywhere adds. Fibre length goes up by the long amplitude times
+ * D_l/(D_l + D50), D_l = Σ dose·max(x, 0), and down by the short one times the share that short
+ * work has of all, filled like growth. Lengthening is over in weeks (Blazevich 2007: no more after five); shortening is
+ * given the pace of growth, so that it does not outrun it: no study here found strength lost at an
+ * angle. A head that is not in the tables grows evenly and keeps its length.
  */
 function headGoal(head: MuscleHead | undefined, tension: OverAngles, c: Coefficients): HeadChange {
-  const dose = tension.reduce((sum, d) => sum + d, 0);
-  if (dose === 0) return unchangedHead;
-  const meanDeg = tension.reduce((sum, d, i) => sum + d * (gridDeg[i] ?? 0), 0) / dose;
-  const x = Math.tanh((meanDeg - regions.neutralDeg) / 25);
-  const filled = dose / (dose + c.growthHalfDose);
-  const size = c.growthAmplitude * filled * (1 + c.growthLengthSlope * x);
-  const tilt = c.growthDistalTilt * x;
-  const growth = [size * (1 - tilt), size * (1 + tilt)];
-  if (!head) return { ...unchangedHead, growth: growth.map(() => size) };
-  const shift = dose / (dose + c.seriesHalfDose);
+  const sum = (weight: (x: number) => number) =>
+    tension.reduce((total, dose, i) => total + dose * weight(lengths[i] ?? 0), 0);
+  const all = sum(() => 1);
+  if (all === 0) return unchangedHead;
+  const filled = (dose: number, half: number) => dose / (dose + half);
+  const grownDose = (tilt: number) => sum((x) => (1 + c.growthLengthSlope * x) * (1 + tilt * x));
+  const grown = (tilt: number) => c.growthAmplitude * filled(grownDose(tilt), c.growthHalfDose);
+  if (!head) return { ...unchangedHead, growth: regions.names.map(() => grown(0)) };
+  const long = sum((x) => Math.max(x, 0));
+  const short = sum((x) => Math.max(-x, 0));
   return {
-    growth,
-    lengthened: shift * Math.max(x, 0) * c.seriesLong,
-    shortened: shift * Math.max(-x, 0) * c.seriesShort,
+    growth: [grown(-c.growthDistalTilt), grown(c.growthDistalTilt)],
+    lengthened: c.seriesLong * filled(long, c.seriesHalfDose),
+    shortened: c.seriesShort * (short / all) * filled(grownDose(0), c.growthHalfDose),
   };
 }
+
+/** Length of the work at each grid angle, −1 to 1. */
+const lengths = gridDeg.map((deg) => Math.tanh((deg - regions.neutralDeg) / kernel.lengthScaleDeg));
 
 /**
  * Torque of a group after training over its torque before, by angle, in a test of one kind.
  *
- * (1 + drive gain) times the muscles' changed over unchanged torque. The drive gain is the
+ * (1 + drive gain) times the muscles' changed over unchanged torque, never above the largest gain
+ * seen in a group. The drive gain is the
  * amplitude times the filled share; work of the other contraction passes only part of its share
  * and only into what is still unfilled.
  *
@@ -147,7 +154,7 @@ export function torqueRatio(
     const own = change.drive[test][i] ?? 0;
     const filled = own + c.transferAcross * (change.drive[other][i] ?? 0) * (1 - own);
     const drive = counted.has('neural drive') ? c.driveAmplitude * filled : 0;
-    return (1 + drive) * sizeRatio(group, heads, deg);
+    return Math.min((1 + drive) * sizeRatio(group, heads, deg), 1 + largestGain.value);
   });
 }
 

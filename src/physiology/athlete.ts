@@ -10,8 +10,10 @@ import {
   kneeExtensionPerKg,
   kneeExtensionReferenceDeg,
   kneeExtensionShape,
+  kneeExtensionSpread,
   neuralDrive,
   plantarflexionPerKg,
+  trainedFromYears,
 } from '../tables/strength.ts';
 import { headTorque, tendonArm, unchangedHead } from './muscle.ts';
 
@@ -34,11 +36,26 @@ export interface Athlete {
   readonly body: Body;
   readonly trained: boolean;
   readonly groups: Readonly<Record<Joint, ExtensorGroup>>;
-  /**
-   * Strength shown in a lift over the strength of the torque curves, by lift: the effort that the
-   * measured best asks by the curves alone. 1 where none was measured.
-   */
-  readonly liftFactors: Readonly<Record<string, number>>;
+  /** Strength shown in a lift over the strength of the torque curves, by lift; 1 if not there. */
+  readonly liftFactors: LiftFactors;
+}
+
+/**
+ * For each lift the effort that a tested single asks by the torque curves alone, by the end of its
+ * range (radians, rising).
+ */
+export type LiftFactors = Readonly<
+  Record<string, readonly { readonly to: number; readonly factor: number }[]>
+>;
+
+/** Strength factor of a lift to a range end: between tested ends by straight lines, else the nearest. */
+export function liftFactor(athlete: Athlete, lift: string, to: number): number {
+  const known = athlete.liftFactors[lift];
+  if (!known || known.length === 0) return 1;
+  return piecewiseLinear(
+    known.map((entry) => entry.to),
+    known.map((entry) => entry.factor),
+  )(to);
 }
 
 /** How an athlete's knee extension differs from the mean person's. */
@@ -78,7 +95,7 @@ export function kneeExtension(
   strength: KneeStrength,
   kneeDeg: number,
 ): number {
-  const tilted = Math.exp((strength.tilt * (kneeDeg - 70)) / 40);
+  const tilted = Math.exp((strength.tilt * (kneeDeg - kneeExtensionSpread.middleDeg)) / 40);
   return (
     strength.scale * tilted * meanKneeExtension(reference, bodyMass, kneeDeg - strength.shiftDeg)
   );
@@ -110,7 +127,7 @@ export function athleteOf(person: {
   readonly mass: number;
   readonly trained: boolean;
   readonly knee: KneeStrength;
-  readonly liftFactors: Readonly<Record<string, number>>;
+  readonly liftFactors: LiftFactors;
 }): Athlete {
   const { reference, mass } = person;
   const kneeTorque = gridDeg.map((deg) => kneeExtension(reference, mass, person.knee, deg));
@@ -144,10 +161,7 @@ export function athleteOf(person: {
   };
 }
 
-/**
- * Whether training years count as trained: from one year on (the gate that coaches commonly use
- * for hard lowering work).
- */
+/** Whether training years count as trained. */
 export function isTrained(years: number): boolean {
-  return years >= 1;
+  return years >= trainedFromYears;
 }

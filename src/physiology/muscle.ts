@@ -1,6 +1,7 @@
 import { piecewiseLinear } from '../numeric/interpolation.ts';
 import {
   activeShortening,
+  kneeExtensorHeads,
   kneeExtensorTendonArm,
   type MuscleHead,
   regions,
@@ -36,6 +37,9 @@ export const tendonArm = piecewiseLinear(
   kneeExtensorTendonArm.arm,
 );
 
+/** Fibre length of the head whose stretch was measured, m. */
+const measuredFibreLength = kneeExtensorHeads[0]?.fibreLength ?? Number.NaN;
+
 /**
  * Resting fibre length in optimum lengths by knee flexion in degrees.
  *
@@ -44,7 +48,7 @@ export const tendonArm = piecewiseLinear(
  * goes into tendon and fibre rotation. Range of validity 0–120°.
  */
 export function restingLength(head: MuscleHead, kneeDeg: number): number {
-  const perDegree = (restingStretch.value * 0.0994) / head.fibreLength;
+  const perDegree = (restingStretch.value * measuredFibreLength) / head.fibreLength;
   return head.restingSarcomere / sarcomereCorners.optimum + perDegree * (kneeDeg - 50);
 }
 

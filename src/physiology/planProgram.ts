@@ -4,9 +4,9 @@ import { piecewiseLinear } from '../numeric/interpolation.ts';
 import { actions } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { lifts } from '../tables/lifts.ts';
-import type { Athlete } from './athlete.ts';
+import { type Athlete, liftFactor } from './athlete.ts';
 import { type Exercise, type Sample, samplesOf } from './exercise.ts';
-import type { Range } from './heaviestLoad.ts';
+import { heaviestLoad, type Range, stickingPoint } from './heaviestLoad.ts';
 import { type LoadRule, loadOf } from './load.ts';
 import {
   type HeaviestSingle,
@@ -64,6 +64,10 @@ export interface PlannedExercise {
   readonly heaviest?: HeaviestSingle;
   /** Efforts along the range with the first week's load, fresh; only for lifts. */
   readonly samples: readonly Sample[];
+  /** For a hold of a lift: whether a load was found that asks the effort. */
+  readonly holdLoad?: 'found' | 'unbalanced' | 'nothing asked';
+  /** Angle (rad) at which the body's own weight is already too much, if it is. */
+  readonly weakAt?: number;
   /** True when the range's own tested single was used for the load. */
   readonly tested: boolean;
 }
@@ -101,7 +105,7 @@ export function planProgram(
 ): Plan {
   const exercises = program.work.map((work) =>
     work.kind === 'hold'
-      ? { exercise: planHold(work), samples: [], tested: false }
+      ? planHold(work, athlete)
       : planLift(work, athlete, machines, singles, coefficients),
   );
   const { weeks, sessionsPerWeek, progress, deloads } = program;
@@ -130,6 +134,8 @@ function planLift(
     (single) => single.lift === work.lift && Math.abs(single.to - work.to) < Math.PI / 180,
   );
   const heaviest = measured?.best ?? predicted.load;
+  const bodyAlone = stickingPoint(range, athlete.body, restingCapacity(athlete), 0);
+  const isWeak = heaviest <= 0 && Number.isFinite(bodyAlone.effort);
   const { sets, reps, tempo } = work;
   const load = loadOf(work.load, heaviest, reps);
   return {
@@ -140,17 +146,25 @@ function planLift(
       athlete.body,
       restingCapacity(athlete),
       load,
-      athlete.liftFactors[lift.name] ?? 1,
+      liftFactor(athlete, lift.name, range.to),
     ),
+    ...(isWeak ? { weakAt: bodyAlone.angle } : {}),
     tested: measured !== undefined,
   };
 }
 
-function planHold(work: WrittenHold): Exercise {
+function planHold(work: WrittenHold, athlete: Athlete): PlannedExercise {
   const joint = jointOfAction(work.of);
   const { at, effort, sets, reps, seconds } = work;
-  const of = joint ? { joint } : { range: { lift: liftNamed(work.of), from: at, to: at } };
-  return { kind: 'hold', of, at, effort, sets, reps, seconds };
+  const common = { kind: 'hold', at, effort, sets, reps, seconds } as const;
+  if (joint) return { exercise: { ...common, of: { joint } }, samples: [], tested: false };
+  const range = { lift: liftNamed(work.of), from: at, to: at };
+  const load = heaviestLoad(range, athlete.body, restingCapacity(athlete), effort);
+  const { effort: reached } = stickingPoint(range, athlete.body, restingCapacity(athlete), load);
+  // More than asked is fine: the body's own weight may be enough.
+  const isFound = Number.isFinite(reached) && reached > effort - 0.01;
+  const holdLoad = isFound ? 'found' : Number.isFinite(reached) ? 'nothing asked' : 'unbalanced';
+  return { exercise: { ...common, of: { range } }, samples: [], holdLoad, tested: false };
 }
 
 function resistanceOf(machine: WrittenMachine): ResistanceTable {

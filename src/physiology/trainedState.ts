@@ -9,7 +9,7 @@ import {
   torqueRatio,
   untouched,
 } from './adaptation.ts';
-import type { Athlete } from './athlete.ts';
+import { type Athlete, liftFactor } from './athlete.ts';
 import type { Contraction, WeeklyDose } from './dose.ts';
 import {
   type Capacity,
@@ -86,7 +86,7 @@ export function heaviestSingles(
   const capacity = capacityAfter(athlete, state, 'dynamic', c);
   return ranges.map((range) => {
     const { name } = range.lift;
-    const load = heaviestLoad(range, athlete.body, capacity, athlete.liftFactors[name] ?? 1);
+    const load = heaviestLoad(range, athlete.body, capacity, liftFactor(athlete, name, range.to));
     const at = stickingPoint(range, athlete.body, capacity, load);
     const nearest = Math.round((at.angle * 180) / Math.PI / gridStepDeg);
     return { range, load: load * (1 + (state.practice[name]?.[nearest] ?? 0)), at };

@@ -3,7 +3,7 @@ import { demandOf } from '../mechanics/demand.ts';
 import type { Joint } from '../mechanics/lift.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { coefficientsFor, oneWeekLater } from './adaptation.ts';
-import type { Athlete } from './athlete.ts';
+import { type Athlete, liftFactor } from './athlete.ts';
 import { DoseCollector } from './dose.ts';
 import {
   type Exercise,
@@ -93,14 +93,15 @@ class WeekOfTraining {
   addLift(exercise: LiftExercise, place: number): void {
     const { athlete, block } = this;
     const { range, reps, heaviest } = exercise;
-    const strength = athlete.liftFactors[range.lift.name] ?? 1;
+    const strength = liftFactor(athlete, range.lift.name, range.to);
     const planned = exercise.load * (1 + block.progress) ** (this.week - 1);
     const samplesWith = (capacity: Capacity, load: number) =>
       samplesOf(range, athlete.body, capacity, load, strength);
     let samples = samplesWith(restingCapacity(athlete), planned);
     // Strength gained so far, seen as the fall of effort under the same load; saves solving for
     // the heaviest load each week.
-    const stronger = hardestEffort(samples) / hardestEffort(samplesWith(this.capacity, planned));
+    const now = hardestEffort(samplesWith(this.capacity, planned));
+    const stronger = Math.max(hardestEffort(samples) / now, 1);
     const load = Math.min(planned, heaviest * stronger);
     if (load < planned) samples = samplesWith(restingCapacity(athlete), load);
     const fresh = freshness(reps, {
@@ -150,14 +151,15 @@ class WeekOfTraining {
       return;
     }
     const held = { ...of.range, from: at, to: at };
-    const load = heaviestLoad(held, this.athlete.body, this.capacity, effort);
+    const fresh = restingCapacity(this.athlete);
+    const load = heaviestLoad(held, this.athlete.body, fresh, effort);
     const asked = demandOf(held.lift, this.athlete.body, load, held.machine)(at);
     if ('impossible' in asked) return;
     for (const joint of joints) {
       const moment = {
         angle: asked.angles[joint],
         seconds,
-        effort: Math.min(jointEffort(asked, this.capacity, joint), 1),
+        effort: Math.min(jointEffort(asked, fresh, joint), 1),
       };
       this.doses[joint].add([moment], times, 'isometric');
     }

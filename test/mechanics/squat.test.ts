@@ -6,7 +6,10 @@ import type { Lift } from '../../src/mechanics/lift.ts';
 import { potentialEnergy, requiredTorques } from '../../src/mechanics/linkage.ts';
 import { type Posture, Stance } from '../../src/mechanics/posture.ts';
 import { bodyOf } from '../../src/physiology/body.ts';
+import { heaviestLoad } from '../../src/physiology/heaviestLoad.ts';
+import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { lifts } from '../../src/tables/lifts.ts';
+import { meanPerson } from '../studies/predictGroup.ts';
 
 const radians = Math.PI / 180;
 const man = bodyOf({ reference: 'male', stature: 1.8, mass: 80, lengths: {}, limits: {} });
@@ -53,6 +56,29 @@ describe('planar squat, derived case: 80 kg, 1.80 m, shank lean 30°, thigh leve
     const upright = sideTorques(20, 110, 100);
     expect(Math.abs(upright.hip / 279.6 - 1)).toBeLessThan(0.005);
     expect(Math.abs(upright.knee / 70 - 1)).toBeLessThan(0.005);
+  });
+});
+
+describe('squats by depth', () => {
+  it('deeper is lighter, as published; sizes printed beside Cotter 2013 and Williams 2015 (their depths as angles are ours)', () => {
+    const person = meanPerson('male', true);
+    const capacity = restingCapacity(person);
+    const heaviest = (to: number) =>
+      heaviestLoad({ lift: backSquat, from: 0, to: to * radians }, person.body, capacity);
+    const [quarter, above, level, below] = [65, 100, 120, 135].map(heaviest) as [
+      number,
+      number,
+      number,
+      number,
+    ];
+    console.log(
+      `squat above level : level : below = 1 : ${(level / above).toFixed(2)} : ${(below / above).toFixed(2)} | Cotter 2013 1 : 0.864 : 0.833\n` +
+        `thigh at 45° over level +${(100 * (quarter / level - 1)).toFixed(0)} % | Williams 2015 +60.5 % (eight men)`,
+    );
+    expect(quarter).toBeGreaterThan(above);
+    expect(above).toBeGreaterThan(level);
+    expect(level).toBeGreaterThan(below);
+    expect(quarter / level - 1).toBeGreaterThan(0.3);
   });
 });
 

@@ -31,7 +31,7 @@ programs:
     sessions per week: 2
     work:
       - { lift: back squat, from: 0 deg, to: 115 deg, load: 80 %, sets: 4, reps: 6, tempo: 3-0-1, rest: 180 s }
-      - { lift: machine knee extension, machine: black leg machine, from: 0 deg, to: 100 deg, load: 8 RM, sets: 3, reps: 8 }
+      - { lift: machine knee extension, machine: black leg machine, from: 10 deg, to: 100 deg, load: 8 RM, sets: 3, reps: 8 }
       - { lift: front squat, from: 0 deg, to: 100 deg, reserve: 2, sets: 3, reps: 6, rest: 2 min }
       - { lift: box squat, from: 0 deg, to: 90 deg, load: 70 kg, sets: 3, reps: 6 }
       - { hold: knee extension, at: 90 deg, effort: 90 %, sets: 4, reps: 5, seconds: 5, rest: 60 s }

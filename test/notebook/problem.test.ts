@@ -28,6 +28,12 @@ test('twenty are shown and the rest counted', () => {
     'and 3 more problems',
   ]);
   expect(formatProblems(many.slice(0, 21)).endsWith('\nand 1 more problem')).toBe(true);
+  expect(formatProblems(many, undefined, 22).endsWith('a:22:1: a221\nand 1 more problem')).toBe(
+    true,
+  );
+  expect(formatProblems(many, undefined, Number.POSITIVE_INFINITY)).toBe(
+    many.map(({ message }, index) => `a:${index + 1}:1: ${message}`).join('\n'),
+  );
   expect(formatProblems([])).toBe('');
 });
 

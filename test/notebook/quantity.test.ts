@@ -27,6 +27,19 @@ describe('quantities in SI', () => {
     ['1 lbf ft', 'torque', poundFoot],
     ['1 ft lbf', 'torque', poundFoot],
     ['1 kgf cm', 'torque', 0.0980665],
+    ['200 lbs', 'mass', 90.718474],
+    ...(
+      [
+        'ft lb',
+        'ft lbs',
+        'ft-lb',
+        'ft-lbs',
+        'ft·lbf',
+        'foot pounds',
+        'foot-pounds',
+        'lb ft',
+      ] as const
+    ).map((unit): [string, Dimension, number] => [`1 ${unit}`, 'torque', poundFoot]),
     ['90 s', 'time', 90],
     ['3 min', 'time', 180],
     ['8 weeks', 'weeks', 8],

@@ -75,12 +75,32 @@ test('programs keep their order, and what is left out has a default', async () =
   const common = { from: 0, tempo: [2, 0, 1], rest: 120 };
   expect(deep?.work).toMatchObject([
     { kind: 'lift', to: degrees(115), load: { share: 0.8 }, tempo: [3, 0, 1], rest: 180 },
-    { ...common, load: { kind: 'repetition maximum', reps: 8 }, machine: 'black leg machine' },
+    {
+      ...common,
+      from: degrees(10),
+      load: { kind: 'repetition maximum', reps: 8 },
+      machine: 'black leg machine',
+    },
     { ...common, load: { kind: 'reserve', reps: 2 } },
     { ...common, load: { kind: 'mass', mass: 70 } },
     { kind: 'hold', of: 'knee extension', at: degrees(90), effort: 0.9, seconds: 5, rest: 60 },
     { kind: 'hold', of: 'back squat', at: degrees(100), rest: 120 },
   ]);
+});
+
+test('what a default stands for is said', async () => {
+  const text = changed([', tempo: 3-0-1, rest: 180 s', ', tempo: 3-0-1']);
+  const { scenario } = await readScenario('snow.yaml', text);
+  expect(scenario?.programs[0]?.work.map(({ assumed }) => assumed)).toEqual([
+    ['rest'],
+    ['tempo', 'rest'],
+    ['tempo'],
+    ['tempo', 'rest'],
+    undefined,
+    ['rest'],
+  ]);
+  const whole = await readScenario('snow.yaml', goodScenario);
+  expect(whole.scenario?.programs[0]?.work[0]).not.toHaveProperty('assumed');
 });
 
 test('a group needs no tests', async () => {

@@ -41,7 +41,7 @@ describe('YAML slips, in the words of a coach', () => {
     [
       'indent under a value',
       'a:\n  b: 1\n   c: 2\n',
-      'f.yaml:3:4: the line is indented under a line that already has a value\n   c: 2\n   ^^^^\n  hint: start it in the same column as the line above',
+      'f.yaml:3:4: this line is indented by 3 spaces, its neighbours by 2; lines of one group start in the same column\n   c: 2\n   ^^^^',
     ],
     [
       'open quote',

@@ -86,12 +86,9 @@ describe('terminalTable', () => {
   it('stacks the records where it does not', () => {
     expect(terminalTable(ranking, 32)).toEqual([
       'deep squat',
-      '  Gain: +8 %',
-      '  Minutes a week: 64',
-      '',
+      '  Gain +8 %, Minutes a week 64',
       'long holds',
-      '  Gain: +11 %',
-      '  Minutes a week: 105',
+      '  Gain +11 %, Minutes a week 105',
     ]);
   });
 

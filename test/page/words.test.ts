@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import {
-  centimetres,
   degrees,
   kilograms,
   listInWords,
@@ -46,9 +45,6 @@ describe('numbers with their units', () => {
     [kilograms(63.5), '63.5 kg'],
     [kilograms(102.4), '102.5 kg'],
     [kilograms(-0.1), '0 kg'],
-    [centimetres(0.41), '41 cm'],
-    [centimetres(0.042), '4.2 cm'],
-    [centimetres(0.0996), '10 cm'],
   ])('%s', (written, expected) => {
     expect(written).toBe(expected);
   });

@@ -104,7 +104,7 @@ describe('knee extension strength of the mean man', () => {
     expect(best).toBeLessThan(80);
   });
 
-  it('110° is 42 ± 12 % above 20° (Front Physiol 2021, 16 men), although Marginson continued gives about double: the conflict the report names', () => {
+  it('110° is 42 ± 12 % above 20° (Front Physiol 2021, 16 men; used to settle the curve inside Marginson’s spread: consistency), although Marginson continued gives about double: the conflict the report names', () => {
     const more = man(110) / man(20) - 1;
     console.log(
       `110° over 20°: model ${(100 * more).toFixed(0)} % | Front Physiol 2021 +42 ± 12 % | Marginson continued about +90 to +120 %`,

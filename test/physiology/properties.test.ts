@@ -46,8 +46,21 @@ const squat = fc
     return { kind: 'lift', range, load: share * heaviest, heaviest, sets, reps, tempo: [2, 0, 1] };
   });
 const [person] = athletes as [(typeof athletes)[number], (typeof athletes)[number]];
-const holds = fc.array(hold, { minLength: 1, maxLength: 3 });
+const heldSquat = fc
+  .record({
+    at: fc.integer({ min: 40, max: 115 }).map((deg) => deg * radians),
+    effort: fc.double({ min: 0.4, max: 1, noNaN: true }),
+    sets: fc.integer({ min: 1, max: 6 }),
+  })
+  .map(({ at, effort, sets }): Exercise => {
+    const lift = lifts.find(({ name }) => name === 'back squat');
+    if (!lift) throw new Error('no back squat');
+    const of = { range: { lift, from: at, to: at } };
+    return { kind: 'hold', of, at, effort, sets, reps: 4, seconds: 4 };
+  });
+const holds = fc.array(fc.oneof(hold, heldSquat), { minLength: 1, maxLength: 3 });
 const drive: ReadonlySet<Mechanism> = new Set(['neural drive']);
+const growth: ReadonlySet<Mechanism> = new Set(['regional growth']);
 const weeks = fc.integer({ min: 1, max: 16 });
 
 function gains(
@@ -84,22 +97,24 @@ describe('properties of the forecast', () => {
     );
   });
 
-  it('adding work anywhere lowers no angle’s neural drive: saturation is local', () => {
+  it('adding work anywhere lowers no angle’s gain by drive or by growth: both are local sums', () => {
     fc.assert(
-      fc.property(holds, hold, weeks, (work, added, forWeeks) => {
-        const before = gains(work, forWeeks, drive);
-        const after = gains([...work, added], forWeeks, drive);
-        before.forEach((gain, i) => {
-          expect((after[i] ?? 0) - gain).toBeGreaterThan(-1e-12);
-        });
+      fc.property(holds, fc.oneof(hold, heldSquat, squat), weeks, (work, added, forWeeks) => {
+        for (const counted of [drive, growth]) {
+          const before = gains(work, forWeeks, counted);
+          const after = gains([...work, added], forWeeks, counted);
+          before.forEach((gain, i) => {
+            expect((after[i] ?? 0) - gain).toBeGreaterThan(-1e-12);
+          });
+        }
       }),
       { numRuns: 60, endOnFailure: true },
     );
-  });
+  }, 30_000);
 
   it('adding a set of an exercise to a program of it alone lowers no angle’s gain, all mechanisms together', () => {
     fc.assert(
-      fc.property(fc.oneof(hold, squat), weeks, (work, forWeeks) => {
+      fc.property(fc.oneof(hold, heldSquat, squat), weeks, (work, forWeeks) => {
         const fewer = gains([work], forWeeks);
         const more = gains([withMoreSets(work, 1)], forWeeks);
         fewer.forEach((gain, i) => {
@@ -110,7 +125,7 @@ describe('properties of the forecast', () => {
     );
   }, 30_000);
 
-  it('gains stay bounded by the amplitudes, whatever is done', () => {
+  it('gains stay within what has been seen: at most +40.5 %, the largest isometric gain of a group (Kubo 2010, months of holds), and no loss beyond 10 %', () => {
     const heavy = Array.from(
       { length: 6 },
       (_, i): Exercise => ({
@@ -123,17 +138,11 @@ describe('properties of the forecast', () => {
         seconds: 10,
       }),
     );
-    for (const athlete of athletes) {
-      const own = coefficientsFor(athlete.trained, c);
-      const most =
-        (1 + own.driveAmplitude) *
-          (1 + own.growthAmplitude * (1 + c.growthLengthSlope) * (1 + c.growthDistalTilt)) *
-          1.15 -
-        1;
-      for (const gain of gains(heavy, 104, every, 0, athlete)) {
-        expect(gain).toBeGreaterThan(-0.1);
-        expect(gain).toBeLessThan(most);
-      }
-    }
+    for (const athlete of athletes)
+      for (const work of [heavy, heavy.slice(0, 1), heavy.slice(5)])
+        for (const gain of gains(work, 104, every, 0, athlete)) {
+          expect(gain).toBeGreaterThan(-0.1);
+          expect(gain).toBeLessThan(0.405 + 1e-12);
+        }
   });
 });

@@ -45,7 +45,7 @@ const held = {
   growthTensionPower: 1,
   growthDistalTilt: 0.25,
   growthWeeks: 20,
-  seriesLong: 0.08,
+  seriesLong: 0.065,
   seriesShort: 0.03,
   seriesHalfDose: 5,
   seriesWeeks: 4,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { coefficients } from '../../src/tables/adaptation.ts';
 import { predictGroup } from './predictGroup.ts';
-import { type StudyGroup, squatStudies } from './studies.ts';
+import { kneeStudies, type Observed, type StudyGroup, squatStudies } from './studies.ts';
 
 /**
  * Partial against full squats: the direction of four published studies must come out of the model
@@ -36,16 +36,23 @@ function find(study: string, group: string): Seen {
   return found;
 }
 
+const outcome = (o: Observed) => {
+  if (o.kind === 'heaviest single') return `single 0–${o.toDeg}°`;
+  return o.kind === 'growth' ? 'growth' : `torque ${o.atDeg}°`;
+};
+
 function line({ group, predicted }: Seen): string {
-  const parts = group.observed.flatMap((o, i) =>
-    o.kind === 'heaviest single'
-      ? [`0–${o.toDeg}° ${(predicted[i] ?? 0).toFixed(0)} | ${o.change}`]
-      : [],
+  const parts = group.observed.map(
+    (o, i) => `${outcome(o)} ${(predicted[i] ?? 0).toFixed(0)} | ${o.change}`,
   );
-  return `${`${group.study} ${group.group}`.padEnd(30)} ${parts.join('   ')}`;
+  return `${`${group.study} ${group.group}`.padEnd(36)} ${parts.join('   ')}`;
 }
 
-console.log(['heaviest single, change in %: predicted | observed', ...seen.map(line)].join('\n'));
+const knee: readonly Seen[] = kneeStudies.map((group) => ({
+  group,
+  predicted: predictGroup(group, coefficients),
+}));
+console.log(['change in %: predicted | observed', ...[...seen, ...knee].map(line)].join('\n'));
 console.log(
   'named conflicts on own-range gain: Pallarés 2020 (above: full squatters gain at least as much in the half range), Martínez-Cava 2019 (bench press, not run: full 10.6, top-third group 6.4 in the top third)',
 );

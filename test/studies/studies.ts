@@ -345,9 +345,9 @@ export const kneeStudies: readonly StudyGroup[] = [
     perWeek: 3,
     progress: 0.02,
     work: [
-      { lift: 'machine knee extension', fromDeg: 20, toDeg: 110, share: 0.75, sets: 4, reps: 10 },
+      { lift: 'machine knee extension', fromDeg: 10, toDeg: 110, share: 0.75, sets: 4, reps: 10 },
     ],
     observed: [torque([50, 110], 13.1, 3)],
-    assumed: 'four sets of ten at 75 %, 20–110°',
+    assumed: 'four sets of ten at 75 %, 10–110° (the start angle matters: the load is lost there)',
   },
 ];

@@ -1,0 +1,103 @@
+/** What the model finds wrong with a scenario that reads well: each problem at its place. */
+import { type Calibration, isPlausible } from './inference/calibrateLifts.ts';
+import type { Problem } from './notebook/problem.ts';
+import type { HoldWork, LiftTest, LiftWork, Program } from './notebook/scenario.ts';
+import type { Source } from './notebook/source.ts';
+import type { PlannedExercise } from './physiology/planProgram.ts';
+
+/** Tested singles that sit oddly beside the other tests: allowed, but worth a look. */
+export function testRemarks(
+  source: Source,
+  test: LiftTest,
+  calibrations: readonly Calibration[],
+  place: number,
+): Problem[] {
+  const own = calibrations[place];
+  if (!own || isPlausible(own.factor, calibrations, test.lift)) return [];
+  return [
+    {
+      code: 'odd-test',
+      message: `the tested ${test.lift} of ${kg(test.best)} to ${degreesOf(test.to)} does not fit the other tests: they suggest about ${kg(own.predicted)}`,
+      at: source.at([...test.path, 'best']),
+      hint: 'check unit, depth and date; forecasts for this lift rest on it',
+    },
+  ];
+}
+
+/** What the model says cannot be done, each at its place in the file. */
+export function loadProblems(
+  source: Source,
+  program: Program,
+  planned: readonly PlannedExercise[],
+): Problem[] {
+  return program.work.flatMap((work, i) => {
+    const plan = planned[i];
+    if (!plan) return [];
+    if (work.kind === 'hold') return plan.holdLoad ? holdProblems(source, work, plan.holdLoad) : [];
+    if (plan.exercise.kind !== 'lift') return [];
+    const { load, heaviest } = plan.exercise;
+    if (heaviest <= 0)
+      return [
+        plan.weakAt === undefined
+          ? unbalanced(source, work, work.lift)
+          : tooWeak(source, work, plan.weakAt),
+      ];
+    return load > heaviest ? [tooHeavy(source, work, load, plan)] : [];
+  });
+}
+
+function tooWeak(source: Source, work: LiftWork, at: number): Problem {
+  return {
+    code: 'too-weak',
+    message: `by the tests this athlete cannot hold the body’s own weight in the ${work.lift} at ${degreesOf(at)}`,
+    at: source.at([...work.path, 'to']),
+    hint: 'check the tests (unit, angle), end the range earlier, or add a tested best for this range',
+  };
+}
+
+function holdProblems(
+  source: Source,
+  work: HoldWork,
+  held: NonNullable<PlannedExercise['holdLoad']>,
+): Problem[] {
+  if (held === 'found') return [];
+  return [
+    {
+      code: 'empty-hold',
+      message:
+        held === 'unbalanced'
+          ? `the ${work.of} cannot be held in balance at ${degreesOf(work.at)}`
+          : `no weight makes the ${work.of} hard to hold at ${degreesOf(work.at)}: it hangs or stands over the joint`,
+      at: source.at([...work.path, 'at']),
+      hint: 'choose another angle, or hold the joint action itself (hold: knee extension)',
+    },
+  ];
+}
+
+export function unbalanced(source: Source, entry: LiftWork | LiftTest, lift: string): Problem {
+  return {
+    code: 'cannot-balance',
+    message: `the ${lift} to ${degreesOf(entry.to)} cannot be held in balance over the foot with this body`,
+    at: source.at([...entry.path, 'to']),
+    hint: 'check the segment lengths and the ankle limit, or end the range earlier',
+  };
+}
+
+function tooHeavy(source: Source, work: LiftWork, load: number, plan: PlannedExercise): Problem {
+  const { exercise, heaviest } = plan;
+  const most = exercise.kind === 'lift' ? exercise.heaviest : 0;
+  const known = plan.tested ? 'tested' : 'predicted';
+  const where = heaviest
+    ? `, lost at ${degreesOf(heaviest.at.angle)} by the ${heaviest.at.joint}`
+    : '';
+  const key = work.load.kind === 'reserve' ? 'reserve' : 'load';
+  return {
+    code: 'too-heavy',
+    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${kg(most)} (${known}${where})`,
+    at: source.at([...work.path, key]),
+    hint: 'lower the load, shorten the range, or add a tested best for this range if it is higher',
+  };
+}
+
+const degreesOf = (angle: number) => `${Math.round((angle * 180) / Math.PI)}°`;
+const kg = (mass: number) => `${mass.toFixed(mass < 100 ? 1 : 0)} kg`;
