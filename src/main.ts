@@ -40,6 +40,12 @@ program
   .option('--out <folder>', 'where the reports are', 'reports')
   .action((files: string[], options: { out: string }) => check(files, options));
 
+program
+  .command('lifts')
+  .description('list the lifts, or draw one and say what is assumed of it')
+  .argument('[name]', 'a lift, in quotes if its name has a space')
+  .action((name?: string) => showLifts(name));
+
 /** Evaluates each file; a file with problems gets no report, and the exit code says so. */
 async function report(
   files: readonly string[],
@@ -83,6 +89,27 @@ async function check(files: readonly string[], options: { out: string }): Promis
       );
     }
   }
+}
+
+/** Prints the catalogue, or one lift with a drawing of its first and last posture. */
+async function showLifts(name?: string): Promise<void> {
+  const [{ liftsByJoint, lookUpLift }, { liftDrawing, liftList, liftPage }, { renderTerminal }] =
+    await Promise.all([
+      import('./lookUpLift.ts'),
+      import('./page/liftPage.ts'),
+      import('./page/terminal.ts'),
+    ]);
+  if (name === undefined) {
+    process.stdout.write(`${renderTerminal(liftList(liftsByJoint()), width())}\n`);
+    return;
+  }
+  const found = lookUpLift(name);
+  if ('suggestion' in found) {
+    const hint = found.suggestion === undefined ? '' : `; did you mean "${found.suggestion}"?`;
+    refuse(`there is no lift "${name}"${hint}`);
+    return;
+  }
+  process.stdout.write(`${liftDrawing(found)}\n\n${renderTerminal(liftPage(found), width())}\n`);
 }
 
 /** Loaded on use, so that --help answers at once. */

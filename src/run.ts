@@ -13,24 +13,27 @@ import {
   type MeasuredTorque,
   scored,
 } from './inference/fitKneeStrength.ts';
-import { type Forecast, forecast, type Question } from './inference/forecast.ts';
+import { fitScales, type MeasuredAction } from './inference/fitScales.ts';
+import { type Forecast, forecast, type Question, reachDeg } from './inference/forecast.ts';
 import { type Placed, rank } from './inference/ranking.ts';
 import { gridDeg } from './mechanics/angleGrid.ts';
 import type { Problem } from './notebook/problem.ts';
 import { readScenario } from './notebook/readScenario.ts';
-import type { Program, Scenario } from './notebook/scenario.ts';
+import type { LiftTest, LiftWork, Program, Scenario } from './notebook/scenario.ts';
 import {
   type Athlete,
   athleteOf,
   isTrained,
   type LiftFactors,
+  type Scales,
   tableKneeExtension,
 } from './physiology/athlete.ts';
 import { bodyOf, estimatedLengths } from './physiology/body.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
-import { jointOfAction, liftNamed, type Plan, planProgram } from './physiology/planProgram.ts';
+import { firstAngle, liftNamed, type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
 import { loadProblems, testRemarks, unbalanced } from './runProblems.ts';
+import { isAction } from './tables/actions.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
 
 /** One program, its block in kilograms and what it is expected to do. */
@@ -50,7 +53,11 @@ export interface Results {
   readonly tablesAlone: readonly number[];
   /** Degrees at which everything given by angle is given. */
   readonly anglesDeg: readonly number[];
+  /** First and last of them that count for the target's action. */
+  readonly reachDeg: readonly [number, number];
   readonly kneeFit: KneeFit;
+  /** Strength over the mean person's in other tested actions. */
+  readonly scales: Scales;
   readonly calibrations: readonly Calibration[];
   readonly question: Question;
   readonly singlesBefore: readonly HeaviestSingle[];
@@ -77,13 +84,16 @@ export async function run(file: string, text: string): Promise<Run> {
     scenario.subject.mass,
     measuredTorques(scenario),
   );
+  const { reference, mass } = scenario.subject;
+  const scales = fitScales(reference, mass, measuredActions(scenario));
+  const untested = athleteWith(scenario, kneeFit, scales, {});
   const singles = scenario.tests.filter((test) => test.kind === 'lift');
-  const calibrations = calibrateLifts(athleteWith(scenario, kneeFit, {}), singles);
+  const calibrations = calibrateLifts(untested, singles);
   const unheld = singles.filter((_, i) => !Number.isFinite(calibrations[i]?.factor));
   if (unheld.length > 0)
     return { problems: unheld.map((test) => unbalanced(source, test, test.lift)) };
   const remarks = singles.flatMap((test, i) => testRemarks(source, test, calibrations, i));
-  const athlete = athleteWith(scenario, kneeFit, liftFactors(calibrations));
+  const athlete = athleteWith(scenario, kneeFit, scales, liftFactors(calibrations));
   const plans = scenario.programs.map((program) =>
     planProgram(program, athlete, scenario.machines, singles, coefficients),
   );
@@ -91,12 +101,12 @@ export async function run(file: string, text: string): Promise<Run> {
     loadProblems(source, program, plans[i]?.exercises ?? []),
   );
   if (problems.length > 0) return { problems };
-  const results = answer({ scenario, kneeFit, calibrations, athlete }, plans);
+  const results = answer({ scenario, kneeFit, scales, calibrations, athlete }, plans);
   return { results, notes: [...notes, ...remarks] };
 }
 
 function answer(
-  known: Pick<Results, 'scenario' | 'kneeFit' | 'calibrations' | 'athlete'>,
+  known: Pick<Results, 'scenario' | 'kneeFit' | 'scales' | 'calibrations' | 'athlete'>,
   plans: readonly Plan[],
 ): Results {
   const { scenario, athlete } = known;
@@ -115,6 +125,7 @@ function answer(
     ...known,
     estimatedLengths: estimatedLengths(scenario.subject),
     anglesDeg: gridDeg,
+    reachDeg: reachDeg(question.action, athlete),
     tablesAlone: gridDeg.map((deg) => tableKneeExtension(deg, athlete.trained)),
     question,
     singlesBefore: heaviestSingles(athlete, question.ranges, untrainedState(athlete), coefficients),
@@ -125,13 +136,29 @@ function answer(
 /** Each angle's scored trials, in the order of the file. */
 function measuredTorques(scenario: Scenario): MeasuredTorque[] {
   return scenario.tests.flatMap((test) =>
-    test.kind === 'torque'
+    test.kind === 'torque' && test.action === 'knee extension'
       ? test.points.map(({ angle, trials }) => scored(angle, trials, test.score))
       : [],
   );
 }
 
-function athleteWith(scenario: Scenario, fit: KneeFit, factors: LiftFactors): Athlete {
+function measuredActions(scenario: Scenario): MeasuredAction[] {
+  return scenario.tests.flatMap((test) =>
+    test.kind === 'torque'
+      ? test.points.map(({ angle, trials }) => {
+          const { kneeDeg: deg, torque } = scored(angle, trials, test.score);
+          return { action: test.action, deg, torque };
+        })
+      : [],
+  );
+}
+
+function athleteWith(
+  scenario: Scenario,
+  fit: KneeFit,
+  scales: Scales,
+  factors: LiftFactors,
+): Athlete {
   const { subject } = scenario;
   return athleteOf({
     body: bodyOf(subject),
@@ -139,6 +166,7 @@ function athleteWith(scenario: Scenario, fit: KneeFit, factors: LiftFactors): At
     mass: subject.mass,
     trained: isTrained(subject.trainingYears),
     knee: fit.strength,
+    scales,
     liftFactors: factors,
   });
 }
@@ -146,16 +174,20 @@ function athleteWith(scenario: Scenario, fit: KneeFit, factors: LiftFactors): At
 /** The target, and every standing lift's range that a test or a program uses. */
 function questionOf(scenario: Scenario): Question {
   const { action, from, to, weeks } = scenario.target;
-  const joint = jointOfAction(action);
-  if (!joint) throw new Error(`no joint for "${action}"`);
+  if (!isAction(action)) throw new Error(`no action "${action}"`);
   const tested = scenario.tests.filter((test) => test.kind === 'lift');
   const worked = scenario.programs.flatMap(({ work }) =>
     work.filter((entry) => entry.kind === 'lift'),
   );
   const ranges = [...tested, ...worked]
-    .map((entry) => ({ lift: liftNamed(entry.lift), from: 0, to: entry.to }))
+    .map((entry) => ({ lift: liftNamed(entry.lift), from: startOf(entry), to: entry.to }))
     .filter(({ lift }) => lift.support === 'feet')
     .sort((a, b) => (a.lift.name < b.lift.name ? -1 : 1) * Number(a.lift !== b.lift) || a.to - b.to)
     .filter((range, i, all) => range.lift !== all[i - 1]?.lift || range.to !== all[i - 1]?.to);
-  return { joint, target: { from, to }, ranges, ...(weeks === undefined ? {} : { weeks }) };
+  return { action, target: { from, to }, ranges, ...(weeks === undefined ? {} : { weeks }) };
+}
+
+/** Where a range begins: as written in a program; for a test, upright or the lift's own first angle. */
+function startOf(entry: LiftTest | LiftWork): number {
+  return entry.kind === 'lift' && 'from' in entry ? entry.from : firstAngle(liftNamed(entry.lift));
 }

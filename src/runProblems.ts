@@ -4,6 +4,7 @@ import type { Problem } from './notebook/problem.ts';
 import type { HoldWork, LiftTest, LiftWork, Program } from './notebook/scenario.ts';
 import type { Source } from './notebook/source.ts';
 import type { PlannedExercise } from './physiology/planProgram.ts';
+import { actions } from './tables/actions.ts';
 
 /** Tested singles that sit oddly beside the other tests: allowed, but worth a look. */
 export function testRemarks(
@@ -38,20 +39,27 @@ export function loadProblems(
     const { load, heaviest } = plan.exercise;
     if (heaviest <= 0)
       return [
-        plan.weakAt === undefined
+        plan.weak === undefined
           ? unbalanced(source, work, work.lift)
-          : tooWeak(source, work, plan.weakAt),
+          : tooWeak(source, work, plan.weak),
       ];
     return load > heaviest ? [tooHeavy(source, work, load, plan)] : [];
   });
 }
 
-function tooWeak(source: Source, work: LiftWork, at: number): Problem {
+function tooWeak(
+  source: Source,
+  work: LiftWork,
+  { at, held }: NonNullable<PlannedExercise['weak']>,
+): Problem {
+  const nearest = held
+    ? `; it can be held from ${degreesOf(held[0])} to ${degreesOf(held[1])}`
+    : '';
   return {
     code: 'too-weak',
-    message: `by the tests this athlete cannot hold the body’s own weight in the ${work.lift} at ${degreesOf(at)}`,
+    message: `by the tests this athlete cannot hold the body’s own weight in the ${work.lift} at ${degreesOf(at)}${nearest}`,
     at: source.at([...work.path, 'to']),
-    hint: 'check the tests (unit, angle), end the range earlier, or add a tested best for this range',
+    hint: 'keep the range within what can be held, check the tests (unit, angle), or add a tested best for this range',
   };
 }
 
@@ -88,7 +96,7 @@ function tooHeavy(source: Source, work: LiftWork, load: number, plan: PlannedExe
   const most = exercise.kind === 'lift' ? exercise.heaviest : 0;
   const known = plan.tested ? 'tested' : 'predicted';
   const where = heaviest
-    ? `, lost at ${degreesOf(heaviest.at.angle)} by the ${heaviest.at.joint}`
+    ? `, lost at ${degreesOf(heaviest.at.angle)} by the ${actions[heaviest.at.action].muscles}`
     : '';
   const key = work.load.kind === 'reserve' ? 'reserve' : 'load';
   return {

@@ -72,7 +72,9 @@ describe('check', () => {
   it('is content with the reports in the repository', () => {
     const ran = command('check');
     expect(ran.stdout).toBe(
-      'scenarios/ski-deep-range.yaml: fine, report matches\nscenarios/sprint-push-off.yaml: fine, report matches\n',
+      ['hamstrings-long', 'ski-deep-range', 'sprint-push-off']
+        .map((name) => `scenarios/${name}.yaml: fine, report matches\n`)
+        .join(''),
     );
     expect(ran.status).toBe(0);
   });
@@ -82,6 +84,28 @@ describe('check', () => {
     expect(ran.status).toBe(1);
     expect(ran.stdout).toContain('the scenario is fine; has no report yet');
     expect(ran.stdout).toContain('run: torqueleaf report scenarios/ski-deep-range.yaml --out');
+  });
+});
+
+describe('lifts', () => {
+  it('lists the catalogue by leading joint', () => {
+    const ran = command('lifts');
+    expect(ran.status).toBe(0);
+    expect(ran.stdout).toContain('led by the knee');
+    expect(ran.stdout).toContain('Romanian deadlift');
+  });
+
+  it('draws a lift and says what is assumed', () => {
+    const ran = command('lifts', 'back squat');
+    expect(ran.status).toBe(0);
+    expect(ran.stdout).toContain('#');
+    expect(ran.stdout).toContain('5 cm behind the shoulder joint (a guess)');
+  });
+
+  it('suggests the nearest name', () => {
+    const ran = command('lifts', 'bak squat');
+    expect(ran.status).toBe(2);
+    expect(ran.stderr).toBe('there is no lift "bak squat"; did you mean "back squat"?\n');
   });
 });
 

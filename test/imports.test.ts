@@ -4,9 +4,10 @@ import { describe, expect, it } from 'vitest';
 
 /** Which folder may import which; DEVELOPERS.md says why. `type` entries allow types only. */
 const allowed: Readonly<Record<string, readonly string[]>> = {
-  'main.ts': ['run.ts', 'page', 'notebook/problem.ts'],
+  'main.ts': ['run.ts', 'lookUpLift.ts', 'page', 'notebook/problem.ts'],
+  'lookUpLift.ts': ['notebook/didYouMean.ts', 'mechanics', 'physiology', 'tables'],
   'run.ts': ['runProblems.ts', 'notebook', 'mechanics', 'physiology', 'inference', 'tables'],
-  'runProblems.ts': ['type notebook', 'inference', 'type physiology'],
+  'runProblems.ts': ['type notebook', 'inference', 'type physiology', 'tables'],
   notebook: ['tables'],
   mechanics: ['numeric'],
   physiology: ['numeric', 'tables', 'mechanics'],
@@ -15,6 +16,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   tables: ['type mechanics'],
   page: [
     'type run.ts',
+    'type lookUpLift.ts',
     'type notebook',
     'type inference',
     'type mechanics',

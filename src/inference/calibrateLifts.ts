@@ -1,7 +1,7 @@
 import type { Lift } from '../mechanics/lift.ts';
 import type { Athlete, LiftFactors } from '../physiology/athlete.ts';
 import { heaviestLoad, stickingPoint } from '../physiology/heaviestLoad.ts';
-import { liftNamed, type MeasuredSingle } from '../physiology/planProgram.ts';
+import { firstAngle, liftNamed, type MeasuredSingle } from '../physiology/planProgram.ts';
 import { restingCapacity } from '../physiology/trainedState.ts';
 import { lifts } from '../tables/lifts.ts';
 import { liftingStrength } from '../tables/strength.ts';
@@ -28,7 +28,8 @@ export function calibrateLifts(
 ): Calibration[] {
   const capacity = restingCapacity(athlete);
   return singles.map((single) => {
-    const range = { lift: liftNamed(single.lift), from: 0, to: single.to };
+    const lift = liftNamed(single.lift);
+    const range = { lift, from: firstAngle(lift), to: single.to };
     return {
       single,
       predicted: heaviestLoad(range, athlete.body, capacity),

@@ -1,5 +1,4 @@
 import type { OverAngles } from '../mechanics/angleGrid.ts';
-import type { Joint } from '../mechanics/lift.ts';
 import { averageOverOrders } from '../numeric/averageOverOrders.ts';
 import {
   coefficientsFor,
@@ -15,6 +14,7 @@ import {
   type TrainedState,
 } from '../physiology/trainedState.ts';
 import { type Block, train } from '../physiology/training.ts';
+import { type ActionName, actions } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { type AngleRange, type Landing, landing, meanOver, sumOver } from './ranking.ts';
 
@@ -44,7 +44,7 @@ export interface Band extends AngleRange {
 }
 
 export interface Question {
-  readonly joint: Joint;
+  readonly action: ActionName;
   readonly target: AngleRange;
   /** Weeks after which programs are judged; a shorter one is judged at its end. */
   readonly weeks?: number;
@@ -60,17 +60,17 @@ export function forecast(
   question: Question,
   coefficients: Coefficients,
 ): Forecast {
-  const { joint, target } = question;
-  const group = athlete.groups[joint];
+  const { action, target } = question;
+  const group = athlete.groups[action];
   const weeks = Math.min(block.weeks, question.weeks ?? block.weeks);
   const state = train(athlete, { ...block, weeks }, coefficients);
   const own = coefficientsFor(athlete.trained, coefficients);
   const ratioBy = (counted: ReadonlySet<Mechanism>) =>
-    torqueRatio(group, state.changes[joint], 'isometric', own, counted);
+    torqueRatio(group, state.changes[action], 'isometric', own, counted);
   const ratio = ratioBy(new Set(mechanisms));
   const shares = averageOverOrders(mechanisms, ratioBy);
-  const limit = joint === 'knee' ? athlete.body.limits.knee : target.to;
-  const firstWeek = state.firstWeek?.[joint].drive;
+  const [least, most] = reach(action, athlete);
+  const firstWeek = state.firstWeek?.[action].drive;
   const dose = ratio.map((_, i) => (firstWeek?.dynamic[i] ?? 0) + (firstWeek?.isometric[i] ?? 0));
   const meansOver = (range: AngleRange) =>
     new Map([...shares].map(([cause, by]) => [cause, meanOver(by, range)]));
@@ -81,8 +81,8 @@ export function forecast(
     ratio,
     shares,
     targetShares: meansOver(target),
-    landing: landing(group.torque, ratio, target, limit),
-    bands: bandsTo(limit).map((band) => ({
+    landing: landing(group.torque, ratio, target, { from: least, to: most }),
+    bands: bandsOver(least, most).map((band) => ({
       ...band,
       hardSets: sumOver(dose, band),
       gain: meanOver(ratio, band) - 1,
@@ -92,12 +92,25 @@ export function forecast(
   };
 }
 
-/** Bands of 25 degrees from straight to the limit; the last one ends there. */
-function bandsTo(limit: number): AngleRange[] {
+/** Angles over which an action is looked at: its table's range, the knee's up to the athlete's limit. */
+function reach(action: ActionName, athlete: Athlete): [number, number] {
+  const { joint, rangeDeg } = actions[action];
+  const [least, most] = [(rangeDeg[0] * Math.PI) / 180, (rangeDeg[1] * Math.PI) / 180];
+  return [least, joint === 'knee' ? athlete.body.limits.knee : most];
+}
+
+/** Bands of 25 degrees; the last one ends at the limit. */
+function bandsOver(least: number, most: number): AngleRange[] {
   const width = (25 * Math.PI) / 180;
-  const count = Math.min(Math.ceil(limit / width - 1e-9), 6);
+  const count = Math.min(Math.ceil((most - least) / width - 1e-9), 7);
   return Array.from({ length: count }, (_, i) => ({
-    from: i * width,
-    to: Math.min((i + 1) * width, limit),
+    from: least + i * width,
+    to: Math.min(least + (i + 1) * width, most),
   }));
+}
+
+/** The same in degrees. */
+export function reachDeg(action: ActionName, athlete: Athlete): [number, number] {
+  const [least, most] = reach(action, athlete);
+  return [(least * 180) / Math.PI, (most * 180) / Math.PI];
 }

@@ -25,18 +25,21 @@ export interface Landing {
  *
  * @param torque N·m before training
  * @param ratio torque after over before
- * @param limit largest angle the athlete reaches, radians; angles beyond it do not count
+ * @param reach angles that count at all, radians
  */
 export function landing(
   torque: OverAngles,
   ratio: OverAngles,
   target: AngleRange,
-  limit: number,
+  reach: AngleRange,
 ): Landing {
   const gain = ratio.map((r) => r - 1);
   const newtonMetres = torque.map((t, i) => Math.max(t * (gain[i] ?? 0), 0));
   const inside = integral(newtonMetres, target);
-  const everywhere = integral(newtonMetres, { from: 0, to: Math.max(limit, target.to) });
+  const everywhere = integral(newtonMetres, {
+    from: Math.min(reach.from, target.from),
+    to: Math.max(reach.to, target.to),
+  });
   const after = torque.map((t, i) => t * (ratio[i] ?? 1));
   return {
     meanGain: integral(gain, target) / (target.to - target.from),

@@ -1,6 +1,10 @@
-/** Shared grid of joint angles: 0 to 150 degrees, flexion positive, every 2.5 degrees. */
+/** Shared grid of joint angles: −60 to 180 degrees, flexion positive, every 2.5 degrees. */
 export const gridStepDeg = 2.5;
-export const gridDeg: readonly number[] = Array.from({ length: 61 }, (_, i) => i * gridStepDeg);
+const firstDeg = -60;
+export const gridDeg: readonly number[] = Array.from(
+  { length: 97 },
+  (_, i) => firstDeg + i * gridStepDeg,
+);
 
 /** The same grid in radians. */
 export const gridAngles: readonly number[] = gridDeg.map((deg) => (deg * Math.PI) / 180);
@@ -21,7 +25,13 @@ export function atAngle(values: OverAngles, angle: number): number {
 
 /** Grid interval that holds an angle (radians) and how far into it the angle lies, 0 to 1. */
 export function gridPlace(angle: number): { index: number; share: number } {
-  const place = (angle * 180) / Math.PI / gridStepDeg;
+  const place = ((angle * 180) / Math.PI - firstDeg) / gridStepDeg;
   const index = Math.min(Math.max(Math.floor(place), 0), gridDeg.length - 2);
   return { index, share: Math.min(Math.max(place - index, 0), 1) };
+}
+
+/** Grid index nearest to an angle in radians. */
+export function nearestIndex(angle: number): number {
+  const { index, share } = gridPlace(angle);
+  return share < 0.5 ? index : index + 1;
 }

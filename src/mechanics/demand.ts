@@ -1,12 +1,20 @@
-import { standardGravity } from './forces.ts';
-import type { Joint, Lift } from './lift.ts';
-import { requiredTorques } from './linkage.ts';
-import { type Body, type Impossible, Stance } from './posture.ts';
+import { momentAbout, type PointForce, standardGravity, type Vector } from './forces.ts';
+import type { Attachment, Contact, Joint, Lift } from './lift.ts';
+import {
+  attachedAt,
+  type JointAngles,
+  type JointTorques,
+  type LinkForce,
+  type Placement,
+  requiredTorques,
+  weights,
+} from './linkage.ts';
+import { type Body, type Impossible, type Posture, Stance } from './posture.ts';
 
 /** What a lift asks of one side at one posture: joint angles (rad), extension torques (N·m). */
 export interface Demand {
-  readonly angles: Readonly<Record<Joint, number>>;
-  readonly torques: Readonly<Record<Joint, number>>;
+  readonly angles: JointAngles;
+  readonly torques: JointTorques;
 }
 
 /** A machine's measured resistance: torque (N·m, both sides) by leading-joint angle at one load. */
@@ -33,15 +41,94 @@ export function demandOf(
   return (leading) => {
     const held = stance.posture(leading);
     if ('impossible' in held) return held;
-    const whole = requiredTorques(held.placement, held.loads);
+    const forces = otherForces(stance, held, load);
+    const whole = { ...requiredTorques(held.placement, held.loads, standardGravity, forces) };
     if (lift.resistance.kind === 'machine torque')
-      whole[lift.leading] += machine
-        ? (load / machine.load) * machine.torqueAt(leading)
-        : load * standardGravity * lift.resistance.arm;
-    const share = (joint: Joint) => whole[joint] / lift.sides;
-    return {
-      angles: held.angles,
-      torques: { ankle: share('ankle'), knee: share('knee'), hip: share('hip') },
-    };
+      whole[lift.leading] =
+        (whole[lift.leading] ?? 0) + machineTorque(lift.resistance.arm, load, leading, machine);
+    return { angles: held.angles, torques: oneSide(whole, lift) };
   };
+}
+
+/** Torque a machine asks about the leading joint, extension positive; the arm's sign says of whom. */
+function machineTorque(
+  arm: number,
+  load: number,
+  leading: number,
+  machine: ResistanceTable | undefined,
+): number {
+  if (!machine) return load * standardGravity * arm;
+  return Math.sign(arm) * (load / machine.load) * machine.torqueAt(leading);
+}
+
+function oneSide(whole: JointTorques, lift: Lift): JointTorques {
+  if (lift.sides === 1) return whole;
+  const side: Partial<Record<Joint, number>> = {};
+  for (const { joint } of lift.chain) side[joint] = (whole[joint] ?? 0) / 2;
+  return side;
+}
+
+/** The resistance where it is a pull or push other than weight. */
+function pulls({ resistance, workingShare = 1 }: Lift, held: Posture, load: number): LinkForce[] {
+  if (resistance.kind === 'force') {
+    const size = load * standardGravity * resistance.gain * workingShare;
+    return alongDirection(held.placement, resistance, resistance.deg, size);
+  }
+  if (resistance.kind === 'cable') {
+    const point = attachedAt(held.placement, resistance);
+    const base = held.placement.links[0]?.start;
+    if (!point || !base) return [];
+    const toward = { x: base.x + resistance.x - point.at.x, y: base.y + resistance.y - point.at.y };
+    const size = (load * standardGravity * workingShare) / Math.hypot(toward.x, toward.y);
+    return [push(point, { x: size * toward.x, y: size * toward.y })];
+  }
+  return [];
+}
+
+/** All forces on the chain that are not weights: pulls of the resistance and a second support. */
+export function otherForces(stance: Stance, held: Posture, load: number): LinkForce[] {
+  const forces = pulls(stance.lift, held, load);
+  const contact = contactForce(stance, held, forces);
+  return contact ? [...forces, contact] : forces;
+}
+
+/**
+ * Force of the second support, as large as leaves no moment about the first: with M the moment of
+ * all other forces about the free hinge, or about the middle of the flat foot, and m that of a unit
+ * push at the contact, its size is −M / m.
+ */
+function contactForce(
+  stance: Stance,
+  held: Posture,
+  forces: readonly LinkForce[],
+): LinkForce | undefined {
+  const { contact } = stance.lift;
+  if (!contact) return undefined;
+  const { placement, loads } = held;
+  const hinge = placement.links.find(({ link }) => link.joint === 'hinge');
+  const pivot = hinge?.start ?? stance.middleOfFoot;
+  const [unit] = alongDirection(placement, contact, contact.deg, 1);
+  if (!unit) return undefined;
+  const others = [...weights(placement, loads), ...forces].map(({ force }) => force);
+  const moment = momentAbout(pivot, hinge ? others : [...others, stance.feetWeight]);
+  const size = -moment / momentAbout(pivot, [unit.force]);
+  const [real] = alongDirection(placement, contact, contact.deg, size);
+  return real;
+}
+
+function alongDirection(
+  placement: Placement,
+  attachment: Attachment | Contact,
+  deg: number,
+  size: number,
+): LinkForce[] {
+  const point = attachedAt(placement, attachment);
+  const direction = (deg * Math.PI) / 180;
+  if (!point) return [];
+  return [push(point, { x: size * Math.sin(direction), y: size * Math.cos(direction) })];
+}
+
+function push(point: { linkIndex: number; at: Vector }, force: Vector): LinkForce {
+  const pointForce: PointForce = { at: point.at, force };
+  return { linkIndex: point.linkIndex, force: pointForce };
 }

@@ -1,5 +1,5 @@
 import { momentAbout, type PointForce, standardGravity, type Vector, weight } from './forces.ts';
-import type { ChainLink, Joint, Segment } from './lift.ts';
+import type { Attachment, ChainLink, Joint, Segment } from './lift.ts';
 
 /** One body segment: length (m), mass (kg, one side or both as the chain needs), centre of mass. */
 export interface SegmentBody {
@@ -11,13 +11,11 @@ export interface SegmentBody {
 
 export type JointAngles = Readonly<Partial<Record<Joint, number>>>;
 
-/** A load fixed to a segment: kg, share along it from the near end, metres square to it. */
-export interface AttachedLoad {
-  readonly mass: number;
-  readonly on: Segment;
-  readonly along: number;
-  readonly across: number;
-}
+/** Extension torques by joint, N·m; only the joints of the chain are there. */
+export type JointTorques = Readonly<Partial<Record<Joint, number>>>;
+
+/** A mass (kg) fixed to a segment. */
+export type AttachedLoad = Attachment & { readonly mass: number };
 
 /** A chain in one posture: where each joint is and which way each segment points. */
 export interface Placement {
@@ -33,7 +31,7 @@ export interface Placement {
 /**
  * Places a chain outward from its support.
  *
- * Each segment's direction is the one before it turned by `turn` × flexion; a segment of length L
+ * Each segment's direction is the one before it turned by its offset and by `turn` × flexion; a segment of length L
  * and direction α ends at start + L·(sin α, cos α).
  *
  * @param base position of the first joint, metres
@@ -51,7 +49,8 @@ export function placeChain(
   let direction = supportDirection;
   const links = chain.map((link) => {
     const body = segments[link.segment];
-    direction += link.turn * (angles[link.joint] ?? 0);
+    const straight = ((link.offsetDeg ?? 0) * Math.PI) / 180;
+    direction += straight + link.turn * (angles[link.joint] ?? 0);
     const placed = { link, body, start, direction };
     start = pointOn(placed, body.length, 0);
     return placed;
@@ -71,6 +70,16 @@ export function pointOn(
     x: placed.start.x + along * sine + across * cosine,
     y: placed.start.y + along * cosine - across * sine,
   };
+}
+
+/** Place of an attachment in a placed chain; undefined if the chain lacks the segment. */
+export function attachedAt(
+  placement: Placement,
+  { on, along, across }: Attachment,
+): { readonly linkIndex: number; readonly at: Vector } | undefined {
+  const linkIndex = placement.links.findIndex(({ link }) => link.segment === on);
+  const placed = placement.links[linkIndex];
+  return placed && { linkIndex, at: pointOn(placed, along * placed.body.length, across) };
 }
 
 /** A force and the place in the chain of the link it acts on. */
@@ -118,9 +127,9 @@ export function requiredTorques(
   loads: readonly AttachedLoad[],
   gravity = standardGravity,
   extra: readonly LinkForce[] = [],
-): Record<Joint, number> {
+): JointTorques {
   const forces = [...weights(placement, loads, gravity), ...extra];
-  const torques: Record<Joint, number> = { ankle: 0, knee: 0, hip: 0 };
+  const torques: Partial<Record<Joint, number>> = {};
   for (const [index, { link, start }] of placement.links.entries()) {
     let moment = 0;
     for (const { linkIndex, force } of forces)

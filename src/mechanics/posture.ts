@@ -1,11 +1,12 @@
-import { standardGravity, type Vector } from './forces.ts';
-import type { FollowRule, Joint, Lift, Segment } from './lift.ts';
+import { type PointForce, standardGravity, type Vector, weight } from './forces.ts';
+import { type FollowRule, type Joint, type Lift, type Segment, segmentNames } from './lift.ts';
 import {
   type AttachedLoad,
   type JointAngles,
   type LinkForce,
   type Placement,
   placeChain,
+  pointOn,
   type SegmentBody,
   weights,
 } from './linkage.ts';
@@ -23,7 +24,8 @@ export interface Body {
 }
 
 export interface Posture {
-  readonly angles: Readonly<Record<Joint, number>>;
+  /** Radians; joints that are not in the chain are missing. */
+  readonly angles: JointAngles;
   readonly placement: Placement;
   readonly loads: readonly AttachedLoad[];
 }
@@ -48,9 +50,8 @@ export class Stance {
   constructor(lift: Lift, body: Body, load: number) {
     this.lift = lift;
     this.body = body;
-    const { resistance } = lift;
-    this.loads = resistance.kind === 'mass' ? [{ ...resistance, mass: load }] : [];
-    this.segments = bothSides(body.segments, lift.sides);
+    this.segments = working(body, lift);
+    this.loads = carried(lift, body, load);
   }
 
   /**
@@ -61,18 +62,25 @@ export class Stance {
    */
   posture(leading: number): Posture | Impossible {
     const { lift } = this;
-    const angles: Record<Joint, number> = { ankle: 0, knee: 0, hip: 0 };
-    angles[lift.leading] = leading;
+    const angles: Partial<Record<Joint, number>> = { [lift.leading]: leading };
     for (const rule of lift.follow) {
       // Rules are asked while their own joint is still straight.
       const angle = this.follow(rule, angles, leading);
-      if (Number.isNaN(angle))
-        return {
-          impossible: `body and load cannot be balanced over the foot by turning the ${rule.joint}`,
-        };
+      if (Number.isNaN(angle)) return { impossible: whyNot(rule) };
       angles[rule.joint] = angle;
     }
     return { angles, placement: this.place(angles), loads: this.loads };
+  }
+
+  /** Where the ground carries a body on flat feet; the ankle joint is at x = 0. */
+  get middleOfFoot(): Vector {
+    return { x: this.body.footLength / 2 - this.body.ankleFromHeel, y: 0 };
+  }
+
+  /** Weight of the feet under the chain. */
+  get feetWeight(): PointForce {
+    const x = this.body.footCentreFromHeel - this.body.ankleFromHeel;
+    return weight(this.segments.foot.mass, { x, y: 0 });
   }
 
   private place(angles: JointAngles): Placement {
@@ -83,22 +91,56 @@ export class Stance {
   }
 
   private follow(rule: FollowRule, angles: JointAngles, leading: number): number {
-    if (rule.rule === 'balance') return this.balancingAngle(rule.joint, angles);
-    const upright = this.upright.get(rule.joint) ?? this.balancingAngle(rule.joint, straight);
-    this.upright.set(rule.joint, upright);
-    const limit = rule.joint === 'ankle' ? this.body.limits.ankle : Number.POSITIVE_INFINITY;
-    const room = Math.max((rule.mostDeg * Math.PI) / 180 - upright, 0);
-    const flexed = room === 0 ? 0 : room * (1 - Math.exp((-rule.perLeading * leading) / room));
-    return Math.min(upright + flexed, limit);
+    switch (rule.rule) {
+      case 'balance':
+        return this.balancingAngle(rule.joint, angles);
+      case 'leveling off': {
+        const upright = this.upright.get(rule.joint) ?? this.balancingAngle(rule.joint, straight);
+        this.upright.set(rule.joint, upright);
+        const limit = rule.joint === 'ankle' ? this.body.limits.ankle : Number.POSITIVE_INFINITY;
+        const room = Math.max(rule.mostDeg * radians - upright, 0);
+        const flexed = room === 0 ? 0 : room * (1 - Math.exp((-rule.perLeading * leading) / room));
+        return Math.min(upright + flexed, limit);
+      }
+      case 'linear':
+        return rule.fromDeg * radians + rule.perLeading * leading;
+      case 'direction':
+      case 'end on line':
+        return this.pointingAngle(rule, angles);
+    }
   }
 
   /**
-   * Angle of one joint, straight in `angles`, that brings body and load over the middle of the foot.
+   * Angle of one joint that makes its own segment, or the line from it to the chain's end, point in
+   * a direction: the present direction is read off the placed chain and the joint makes up the rest.
+   * With the end r from the joint and the line a beside it, the end points asin(a/r) off the line;
+   * NaN if the line lies beyond r.
+   */
+  private pointingAngle(
+    rule: FollowRule & { readonly rule: 'direction' | 'end on line' },
+    angles: JointAngles,
+  ): number {
+    const { links } = this.place(angles);
+    const own = links.find(({ link }) => link.joint === rule.joint);
+    const last = links[links.length - 1];
+    if (!own || !last) return Number.NaN;
+    const end = pointOn(last, last.body.length, 0);
+    const reach = { x: end.x - own.start.x, y: end.y - own.start.y };
+    const present = rule.rule === 'direction' ? own.direction : Math.atan2(reach.x, reach.y);
+    const beside = rule.rule === 'direction' ? 0 : (rule.across ?? 0);
+    const missing = rule.deg * radians + Math.asin(beside / Math.hypot(reach.x, reach.y)) - present;
+    return own.link.turn * Math.atan2(Math.sin(missing), Math.cos(missing));
+  }
+
+  /**
+   * Angle of one joint, straight in `angles`, that brings body and load over the support: the middle
+   * of the flat foot, else the chain's own first point.
    *
    * Everything beyond the joint turns as one rigid piece. With (u, v) its centre of mass from the
    * joint while the joint is straight, a turn β moves it to u·cos β + v·sin β = R·sin(β + φ),
    * R = √(u² + v²), φ = atan2(u, v), which must equal the horizontal place the balance needs.
-   * NaN if that lies beyond R.
+   * NaN if that lies beyond R. Of the two solutions a standing body takes the one with its centre
+   * above the joint, a hanging body the one below.
    */
   private balancingAngle(joint: Joint, angles: JointAngles): number {
     const index = this.lift.chain.findIndex((link) => link.joint === joint);
@@ -108,21 +150,26 @@ export class Stance {
     const fixed = massCentre(all, (linkIndex) => linkIndex < index);
     const pivot = placement.links[index];
     if (!pivot) return Number.NaN;
-    const { footLength, ankleFromHeel, footCentreFromHeel } = this.body;
-    const feet = this.segments.foot.mass;
+    const onFeet = this.lift.support === 'feet';
+    const feet = onFeet ? this.segments.foot.mass : 0;
+    const place = onFeet ? this.middleOfFoot.x : 0;
     const wanted =
-      (moving.mass + fixed.mass + feet) * (footLength / 2 - ankleFromHeel) -
+      (moving.mass + fixed.mass + feet) * place -
       fixed.mass * fixed.centre.x -
-      feet * (footCentreFromHeel - ankleFromHeel);
+      feet * this.feetWeight.at.x;
     const u = moving.centre.x - pivot.start.x;
     const v = moving.centre.y - pivot.start.y;
     const needed = wanted / moving.mass - pivot.start.x;
-    const turned = Math.asin(needed / Math.hypot(u, v)) - Math.atan2(u, v);
-    return turned * pivot.link.turn;
+    const above = Math.asin(needed / Math.hypot(u, v));
+    const hangs = this.lift.support === 'bar';
+    const angle = ((hangs ? Math.PI - above : above) - Math.atan2(u, v)) * pivot.link.turn;
+    // Within −90° and 270°, so that arms overhead read 180° and not −180°.
+    return angle - 2 * Math.PI * Math.floor((angle + Math.PI / 2) / (2 * Math.PI));
   }
 }
 
 const straight: JointAngles = {};
+const radians = Math.PI / 180;
 
 /** Total mass and centre of mass of the weights that hang from a part of the chain. */
 function massCentre(
@@ -142,20 +189,45 @@ function massCentre(
   return { mass, centre: mass === 0 ? { x: 0, y: 0 } : { x: x / mass, y: y / mass } };
 }
 
-/** Limb masses of the sides that work together; the trunk is there once. */
-function bothSides(
-  segments: Readonly<Record<Segment, SegmentBody>>,
-  sides: 1 | 2,
-): Readonly<Record<Segment, SegmentBody>> {
-  const times = (segment: Segment) => ({
-    ...segments[segment],
-    mass: segments[segment].mass * sides,
-  });
+/** Heel to the ball of the foot as a share of foot length: a working value, no table read. */
+const ballFromHeelShare = 0.72;
+
+/** The foot as the lever from the ankle joint to the ball under it, its mass centre along it. */
+function footLever(body: Body): SegmentBody {
+  const forward = ballFromHeelShare * body.footLength - body.ankleFromHeel;
   return {
-    foot: times('foot'),
-    shank: times('shank'),
-    'shank and foot': times('shank and foot'),
-    thigh: times('thigh'),
-    'trunk, head and arms': segments['trunk, head and arms'],
+    mass: body.segments.foot.mass,
+    length: Math.hypot(forward, body.ankleHeight),
+    centre: (body.footCentreFromHeel - body.ankleFromHeel) / forward,
   };
+}
+
+/** Masses of what moves: limbs of the working sides; of the trunk the working share. */
+function working(body: Body, lift: Lift): Readonly<Record<Segment, SegmentBody>> {
+  const share = lift.workingShare ?? 1;
+  const segments = { ...body.segments, foot: footLever(body) };
+  const scaled: Record<Segment, SegmentBody> = { ...segments };
+  for (const name of segmentNames) {
+    const times = name.startsWith('trunk') ? share : lift.sides;
+    scaled[name] = { ...segments[name], mass: segments[name].mass * times };
+  }
+  return scaled;
+}
+
+/** The load where it is a mass, and a free leg hanging from the hip. */
+function carried(lift: Lift, body: Body, load: number): AttachedLoad[] {
+  const { resistance, workingShare = 1 } = lift;
+  const loads: AttachedLoad[] = [];
+  if (resistance.kind === 'mass') loads.push({ ...resistance, mass: load * workingShare });
+  if (lift.freeLeg) {
+    const mass = body.segments.thigh.mass + body.segments['shank and foot'].mass;
+    loads.push({ on: 'thigh', along: 1, across: 0, mass: mass * workingShare });
+  }
+  return loads;
+}
+
+function whyNot(rule: FollowRule): string {
+  return rule.rule === 'balance'
+    ? `body and load cannot be balanced over the foot by turning the ${rule.joint}`
+    : `the ${rule.joint} cannot follow`;
 }

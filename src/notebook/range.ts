@@ -15,7 +15,7 @@ export interface Range {
 /** What a range of a lift is held against. */
 interface LiftRange {
   readonly name: string;
-  readonly support: 'feet' | 'seat';
+  readonly support: string;
   readonly leading: string;
   readonly rangeDeg: readonly [number, number];
 }
@@ -74,7 +74,7 @@ export function checkLiftRange(reading: Reading, lift: LiftRange, ends: readonly
   const [least, most] = lift.rangeDeg;
   for (const { angle, path } of ends) {
     if (!isAbove(angle, rad(most)) && !isAbove(rad(least), angle)) continue;
-    const message = `${path.at(-1)} is ${reading.flexionText(angle)}; ${lift.name} runs from ${least} to ${most} deg`;
+    const message = `${path.at(-1)} is ${reading.flexionText(angle, lift.leading)}; ${lift.name} runs from ${least} to ${most} deg`;
     reading.refuse(path, { code: 'outside-lift', message });
   }
 }
@@ -94,7 +94,8 @@ export function checkDepth(
   kind: 'range' | 'hold',
 ): void {
   const least = rad(shallowestDeg[kind]);
-  if (lift.support !== 'feet' || !end || !isAbove(least, end.angle)) return;
+  if (lift.support !== 'feet' || lift.leading !== 'knee' || !end || !isAbove(least, end.angle))
+    return;
   const isIncluded = reading.convention === 'included';
   const enough = `${reading.angleText(least)} or ${isIncluded ? 'less' : 'more'}`;
   const [done, advice] =

@@ -1,4 +1,4 @@
-import { actions } from '../tables/actions.ts';
+import { actionNamed } from '../tables/actions.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
 import { checkKneeLimit, type KneeLimit, type Range, readRange } from './range.ts';
@@ -19,8 +19,8 @@ const within: Expected = {
   most: 104,
   bounds: 'a time lies between 1 and 104 weeks',
 };
-/** Knee angles for which strength is known well enough to forecast. */
-const rangeDeg = [0, 140] as const;
+/** Bounds of a target whose action is not known (that is said elsewhere). */
+const kneeRangeDeg = [0, 140] as const;
 const narrowDeg = 10;
 
 /**
@@ -36,10 +36,11 @@ export function readTarget(
 ): Target | undefined {
   if (!target) return undefined;
   const path: Path = ['target'];
-  const joint = Object.entries(actions).find(([name]) => name === target.action)?.[1] ?? 'knee';
+  const action = target.action === undefined ? undefined : actionNamed(target.action);
+  const joint = action?.joint ?? 'knee';
   const range = readRange(reading, target, path, joint);
   if (range) {
-    checkBounds(reading, range);
+    checkBounds(reading, range, joint, action?.rangeDeg ?? kneeRangeDeg);
     if (joint === 'knee') checkKneeLimit(reading, range.to, limit, 'target');
     remarkOnWidth(reading, range, path);
   }
@@ -53,11 +54,15 @@ export function readTarget(
   });
 }
 
-function checkBounds(reading: Reading, { from, to }: Range): void {
-  const [least, most] = rangeDeg;
+function checkBounds(
+  reading: Reading,
+  { from, to }: Range,
+  joint: string,
+  [least, most]: readonly [number, number],
+): void {
   for (const { angle, path } of [from, to]) {
     if (!isAbove(angle, rad(most)) && !isAbove(rad(least), angle)) continue;
-    const message = `${path.at(-1)} is ${reading.flexionText(angle)}; a target lies within ${least} to ${most} deg`;
+    const message = `${path.at(-1)} is ${reading.flexionText(angle, joint)}; a target lies within ${least} to ${most} deg`;
     reading.refuse(path, { code: 'outside-target', message });
   }
 }

@@ -1,4 +1,4 @@
-import { actions } from '../tables/actions.ts';
+import { actionNamed } from '../tables/actions.ts';
 import { lifts } from '../tables/lifts.ts';
 import { complete, optional } from './complete.ts';
 import { distinctAngles } from './distinctAngles.ts';
@@ -145,5 +145,5 @@ function liftTest(reading: Reading, test: LiftDraft, path: Path): LiftTest | und
 }
 
 function jointOf(action: string | undefined): string | undefined {
-  return Object.entries(actions).find(([name]) => name === action)?.[1];
+  return action === undefined ? undefined : actionNamed(action)?.joint;
 }

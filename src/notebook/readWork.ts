@@ -1,4 +1,4 @@
-import { actions } from '../tables/actions.ts';
+import { actionNamed } from '../tables/actions.ts';
 import { lifts } from '../tables/lifts.ts';
 import { complete, optional } from './complete.ts';
 import { didYouMean } from './didYouMean.ts';
@@ -98,8 +98,8 @@ function readHold(
   around: Surroundings,
 ): HoldWork | undefined {
   const lift = lifts.find(({ name }) => name === work.hold);
-  const action = Object.entries(actions).find(([name]) => name === work.hold);
-  const joint = lift?.leading ?? action?.[1] ?? 'knee';
+  const action = work.hold === undefined ? undefined : actionNamed(work.hold);
+  const joint = lift?.leading ?? action?.joint ?? 'knee';
   const at = readEnd(reading, work.at, [...path, 'at'], joint);
   if (lift && at) checkLiftRange(reading, lift, [at]);
   if (lift) checkDepth(reading, lift, at, 'hold');

@@ -29,6 +29,9 @@ interface Complaint {
 const halfTurn = Math.PI;
 /** Rounding of a unit must not put a value outside a bound that it equals. */
 const slack = 1e-9;
+/** Joints that the included convention turns round; ankle and shoulder have their own zero. */
+const includedJoints: ReadonlySet<string> = new Set(['knee', 'hip', 'elbow']);
+
 /** No knee bends farther: heel on buttock is about 150 deg (common knowledge, used for slips only). */
 const kneeBendsToDeg = 150;
 
@@ -100,7 +103,7 @@ export class Reading {
     const quantity = readQuantity(raw, 'angle', this.units, example);
     const written = this.valueOf(path, quantity, key);
     if (written === undefined || this.convention === undefined) return undefined;
-    const isIncluded = this.convention === 'included' && joint !== 'ankle';
+    const isIncluded = this.convention === 'included' && includedJoints.has(joint);
     const flexion = withoutDust(isIncluded ? halfTurn - written : written);
     const complaint = joint === 'knee' ? this.kneeComplaint(flexion) : undefined;
     if (complaint) this.refuse(path, { ...complaint, key });
@@ -113,10 +116,10 @@ export class Reading {
     return `${degreesText(halfTurn - flexion)} deg included`;
   }
 
-  /** The same, and as knee flexion, which limits and lifts are stated in; never throws. */
-  flexionText(flexion: Radian): string {
-    const anatomical = `${degreesText(flexion)} deg of knee flexion`;
-    return this.convention === 'included'
+  /** The same, and as flexion of a joint, which limits and lifts are stated in; never throws. */
+  flexionText(flexion: Radian, joint = 'knee'): string {
+    const anatomical = `${degreesText(flexion)} deg of ${joint} flexion`;
+    return this.convention === 'included' && includedJoints.has(joint)
       ? `${this.angleText(flexion)} (${anatomical})`
       : anatomical;
   }

@@ -1,4 +1,6 @@
+import type { Range } from '../physiology/heaviestLoad.ts';
 import type { Results } from '../run.ts';
+import { type Action, actions } from '../tables/actions.ts';
 import { adaptation, contrastMiss, gainMiss } from '../tables/adaptation.ts';
 import type { Block, Section } from './report.ts';
 import { degrees, kilograms, listInWords, newtonMetres, percent, signedPercent } from './words.ts';
@@ -11,13 +13,14 @@ export function athleteSection(results: Results): Section {
   };
 }
 
-function testBlocks({ kneeFit, calibrations, ranking }: Results): Block[] {
+function testBlocks(results: Results): Block[] {
+  const { kneeFit, scales, calibrations } = results;
   const blocks: Block[] = [];
   if (kneeFit.measured.length > 0)
     blocks.push(
       {
         kind: 'text',
-        text: fitSentence(kneeFit, ranking[0]?.program.landing.peakBefore ?? Number.NaN),
+        text: fitSentence(results),
       },
       {
         kind: 'table',
@@ -38,6 +41,15 @@ function testBlocks({ kneeFit, calibrations, ranking }: Results): Block[] {
         }),
       },
     );
+  const sizes = Object.entries(scales);
+  if (sizes.length > 0)
+    blocks.push({
+      kind: 'list',
+      items: sizes.map(
+        ([action, scale]) =>
+          `Tested ${action}: taken as ${percent(scale)} of the mean person of this size, the shape by angle from the tables.`,
+      ),
+    });
   if (calibrations.length > 0)
     blocks.push({
       kind: 'list',
@@ -53,9 +65,16 @@ function testBlocks({ kneeFit, calibrations, ranking }: Results): Block[] {
 function unexplained({ athlete, tablesAlone, anglesDeg }: Results): string {
   const at = (deg: number) => {
     const i = anglesDeg.indexOf(deg);
-    return `${newtonMetres(tablesAlone[i] ?? 0)} at ${deg}° (this athlete ${newtonMetres(athlete.groups.knee.torque[i] ?? 0)})`;
+    return `${newtonMetres(tablesAlone[i] ?? 0)} at ${deg}° (this athlete ${newtonMetres(athlete.groups['knee extension'].torque[i] ?? 0)})`;
   };
   return `Muscle tables alone (areas, lengths, levers, drive) would give ${at(20)} and ${at(80)}. What they do not explain is carried unchanged through training.`;
+}
+
+/** What stands on weak ground when the target is not the knee extensors. */
+function borrowed({ question }: Results): string[] {
+  const { weak }: Action = actions[question.action];
+  const fitted = `How fast and how far ${question.action} gains was not fitted: the coefficients of knee extension are used, on a scale from short to long muscle.`;
+  return weak === undefined ? [fitted] : [fitted, `Weak ground: ${weak}.`];
 }
 
 function assumedLimits({ scenario, athlete }: Results): string[] {
@@ -73,12 +92,18 @@ function assumedLimits({ scenario, athlete }: Results): string[] {
 
 const ownTable = 'The machine resists as in the coach’s own table, in proportion to the weight.';
 
-function fitSentence({ strength, isShaped }: Results['kneeFit'], peak: number): string {
+function fitSentence({ kneeFit, question, ranking }: Results): string {
+  const { strength, isShaped } = kneeFit;
   const size = `${percent(strength.scale)} of the mean person of this size`;
+  const peak = ranking[0]?.program.landing.peakBefore;
+  const known =
+    question.action === 'knee extension' && peak !== undefined
+      ? `, strongest at ${degrees(peak)}`
+      : '';
   const shape = isShaped
-    ? `strongest at ${degrees(peak)}`
-    : 'its shape not determined (fewer than three angles): that of the mean person';
-  return `The curve of knee extension torque was fitted to the tests: ${size}, ${shape}. All tests count as one occasion.`;
+    ? known
+    : ', its shape not determined (fewer than three angles): that of the mean person';
+  return `The curve of knee extension torque was fitted to the tests: ${size}${shape}. All tests count as one occasion.`;
 }
 
 function assumptions(results: Results): string[] {
@@ -97,16 +122,23 @@ function assumptions(results: Results): string[] {
       ? `Lengths of ${listInWords(estimatedLengths)} are estimated from stature; segment masses are ${subject.reference === 'pooled' ? 'a table for both sexes together' : `the ${subject.reference} table's`}.`
       : 'All segment lengths are measured; segment masses are from a table.',
     `${athlete.trained ? 'Trained' : 'Untrained'} (${subject.trainingYears} years): trained people are given ${percent(adaptation.trainedShare.value)} of the gains of untrained ones (fitted to studies of both).`,
-    'Hip and calf strength are not tested here: they come from tables by body mass, corrected together with the tested lifts. The tables for the hip differ twofold.',
-    unexplained(results),
+    'Strength of muscles that were not tested comes from tables by body mass, corrected together with the tested lifts; for the hip extensors the tables differ twofold.',
+    ...(results.question.action === 'knee extension' ? [unexplained(results)] : borrowed(results)),
     `The "give or take" is the model’s typical miss on the groups it was fitted to (${percent(gainMiss.value)} of the gain), not an interval for this athlete; differences under ${percent(contrastMiss.value)} of the better gain count as ties.`,
     ...assumedLimits(results),
     'Everything is held still for the sum: no bounce, no momentum, seen from the side.',
     'A jump or a sprint is not forecast.',
   ];
-  if (kneeFit.measured.length === 0)
+  if (kneeFit.measured.length === 0 && Object.keys(results.scales).length === 0)
     items.unshift('No torque test: the strength curve is that of the mean person of this kind.');
-  for (const { lift, machine } of used)
-    for (const text of machine ? [ownTable] : lift.assumed) items.push(`${lift.name}: ${text}`);
-  return items.filter((text, i) => items.indexOf(text) === i);
+  return [...items, ...liftAssumptions([...used])];
+}
+
+/** Assumptions of the lifts used, each once, with the lifts it holds for. */
+function liftAssumptions(ranges: readonly Range[]): string[] {
+  const lifts = new Map<string, Set<string>>();
+  for (const { lift, machine } of ranges)
+    for (const text of machine ? [ownTable] : lift.assumed)
+      lifts.set(text, (lifts.get(text) ?? new Set()).add(lift.name));
+  return [...lifts].map(([text, names]) => `${listInWords([...names])}: ${text}`);
 }

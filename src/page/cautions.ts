@@ -25,6 +25,9 @@ const straightBelow = 0.52;
 /** Effort from which a hold raises blood pressure enough to be named (working value). */
 const hardEffort = 0.5;
 
+/** Lifts with a bar on the shoulders, over the face or overhead. */
+const barAbove = /squat|bench press|floor press|overhead press|good morning|lying triceps/;
+
 /** A caution that a program trips: its number in the list, and why. */
 export interface Tripped {
   readonly number: number;
@@ -44,15 +47,17 @@ export function tripped(
       : w.of.includes('squat') && w.at > deepFrom,
   );
   const straight = work.some(
-    (w) => w.kind === 'lift' && w.lift.includes('extension') && w.from < straightBelow,
+    (w) => w.kind === 'lift' && w.lift.includes('knee extension') && w.from < straightBelow,
   );
   if (deep) found.push({ number: 3, because: 'it bends the knee deep under load' });
   else if (straight)
     found.push({ number: 3, because: 'it loads the nearly straight knee by machine or weight' });
   if (work.some((w) => w.kind === 'hold' && w.effort >= hardEffort))
     found.push({ number: 5, because: 'it holds still at high effort' });
-  const bar = work.some((w) => (w.kind === 'lift' ? w.lift : w.of).includes('squat'));
-  if (bar) found.push({ number: 6, because: 'it puts a bar on the shoulders' });
+  const bar = work.some((w) => barAbove.test(w.kind === 'lift' ? w.lift : w.of));
+  if (bar) found.push({ number: 6, because: 'it puts a bar on the shoulders or above the body' });
+  if (work.some((w) => w.kind === 'lift' && w.lift.includes('Nordic')))
+    found.push({ number: 4, because: 'it lowers a near-maximal load' });
   if (isHeavyPartial(program, ranking))
     found.push({ number: 7, because: 'its load is above the heaviest full lift here' });
   return found;

@@ -14,36 +14,41 @@ import {
   kneeExtensionShape,
   loweringStrength,
   neuralDrive,
-  plantarflexionPerKg,
   repetitionChart,
+  strengthCurves,
 } from '../tables/strength.ts';
 import type { Section } from './report.ts';
 import { listInWords, newtonMetres, percent } from './words.ts';
 
 /** Where published sources disagree about something this report rests on. */
-export function conflictSection({ athlete }: Results): Section {
-  const { torque } = athlete.groups.knee;
-  const [at20, at110] = [torque[8] ?? 0, torque[44] ?? 0];
+export function conflictSection(results: Results): Section {
+  const ofTheKnee = results.question.action === 'knee extension' ? kneeConflicts(results) : [];
   return {
     heading: 'Where the evidence disagrees',
-    blocks: [
-      {
-        kind: 'list',
-        items: [
-          `Knee strength deep against nearly straight: one study found 110° only 42 ± 12 % above 20° (Frontiers in Physiology 2021), another implies about double (Marginson and Eston 2001). The starting curve meets both at their edges; this athlete’s has ${newtonMetres(at110)} at 110° and ${newtonMetres(at20)} at 20°, ${percent(at110 / at20 - 1)} more. The peak lies anywhere from 57° to 80° across studies.`,
-          'Gain in the trained range: groups that squat a part of the range gained more in it than full squatters in four studies (Rhea 2016, Kubo 2019, Bloomquist 2013, Hartmann 2012), less in two (Pallarés 2020, Martínez-Cava 2019, the latter bench press). The model takes the side of the four.',
-          'Quarter squats and holds: Rhea 2016 found good transfer, Hartmann 2012 a loss of holding force at the trained angle. The model predicts no loss.',
-          'Full against part range on a leg machine: Valamatos 2018 and McMahon 2014 disagree on how much part-range work gives deep in the knee.',
-          'Size of the local gain: activation was seen to rise 7 % while torque rose 30 % (Kubo 2010); the model’s “neural drive” holds both.',
-          'Neural drive by angle: rising (Kubo 2004), falling (Babault 2003) or flat (Kooistra 2007) toward flexion: taken as flat.',
-          'Growth from long-length work is large in small studies of untrained people and near nil in large ones of trained people: the model’s trained people gain less in proportion.',
-          'Lever of the quadriceps tendon between 20° and 70° of flexion: 32 to 54 mm by method; the middle is used.',
-          'Strength while lowering: 0.9 to 1.2 of that in a hold.',
-        ],
-      },
-    ],
+    blocks: [{ kind: 'list', items: [...ofTheKnee, ...conflicts] }],
   };
 }
+
+function kneeConflicts({ athlete, anglesDeg }: Results): string[] {
+  const { torque } = athlete.groups['knee extension'];
+  const at = (deg: number) => torque[anglesDeg.indexOf(deg)] ?? 0;
+  const [at20, at110] = [at(20), at(110)];
+  return [
+    `Knee strength deep against nearly straight: one study found 110° only 42 ± 12 % above 20° (Frontiers in Physiology 2021), another implies about double (Marginson and Eston 2001). The starting curve meets both at their edges; this athlete’s has ${newtonMetres(at110)} at 110° and ${newtonMetres(at20)} at 20°, ${percent(at110 / at20 - 1)} more. The peak lies anywhere from 57° to 80° across studies.`,
+    'Full against part range on a leg machine: Valamatos 2018 and McMahon 2014 disagree on how much part-range work gives deep in the knee.',
+    'Lever of the quadriceps tendon between 20° and 70° of flexion: 32 to 54 mm by method; the middle is used.',
+  ];
+}
+
+/** Conflicts that touch any forecast. */
+const conflicts: readonly string[] = [
+  'Gain in the trained range: groups that squat a part of the range gained more in it than full squatters in four studies (Rhea 2016, Kubo 2019, Bloomquist 2013, Hartmann 2012), less in two (Pallarés 2020, Martínez-Cava 2019, the latter bench press). The model takes the side of the four.',
+  'Quarter squats and holds: Rhea 2016 found good transfer, Hartmann 2012 a loss of holding force at the trained angle. The model predicts no loss.',
+  'Size of the local gain: activation was seen to rise 7 % while torque rose 30 % (Kubo 2010); the model’s “neural drive” holds both.',
+  'Neural drive by angle: rising (Kubo 2004), falling (Babault 2003) or flat (Kooistra 2007) toward flexion: taken as flat.',
+  'Growth from long-length work is large in small studies of untrained people and near nil in large ones of trained people: the model’s trained people gain less in proportion.',
+  'Strength while lowering: 0.9 to 1.2 of that in a hold.',
+];
 
 /** The few words of the trade that a reader may not share. */
 export function wordSection(): Section {
@@ -80,7 +85,7 @@ export function sourceSection(): Section {
     ['shape of knee extension torque', kneeExtensionShape],
     ['size of knee extension torque', kneeExtensionPerKg.male],
     ['hip extension torque', hipExtensionPerKg.male],
-    ['calf torque', plantarflexionPerKg],
+    ['calf torque', strengthCurves['ankle plantarflexion'].perKg.male],
     ['muscle areas', { source: 'Narici 1992, Eur J Appl Physiol 65:438', known: 'read' }],
     [
       'fibre lengths and pennation',

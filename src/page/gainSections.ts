@@ -36,7 +36,7 @@ export function gainSections(results: Results): Section[] {
       blocks: [
         {
           kind: 'text',
-          text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). Drive: the gain that stays near the angles trained. Growth: more muscle where it was loaded. Series: longer fibres, which move strength toward the bent knee. The strongest angle (peak) is ${degrees(programs[0]?.landing.peakBefore ?? 0)} before training.`,
+          text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). Drive: the gain that stays near the angles trained. Growth: more muscle where it was loaded. Series: longer fibres, which move strength toward longer muscle. The strongest angle (peak) is ${degrees(programs[0]?.landing.peakBefore ?? 0)} before training.`,
         },
         whyTable(programs),
       ],
@@ -53,15 +53,15 @@ function chartSentence(programs: readonly ProgramResult[], { question }: Results
 }
 
 function gainChart(programs: readonly ProgramResult[], results: Results) {
-  const { question, athlete, anglesDeg } = results;
-  const limit = (athlete.body.limits.knee * 180) / Math.PI;
-  const xDeg = anglesDeg.filter((deg) => deg <= limit);
+  const { question, anglesDeg, reachDeg } = results;
+  const [least, most] = reachDeg;
+  const shown = anglesDeg.flatMap((deg, i) => (deg >= least && deg <= most ? [{ deg, i }] : []));
   return {
     title: 'gain of maximal torque (%)',
-    xDeg,
+    xDeg: shown.map(({ deg }) => deg),
     series: programs.map(({ name, ratio }) => ({
       name,
-      y: xDeg.map((_, i) => 100 * ((ratio[i] ?? 1) - 1)),
+      y: shown.map(({ i }) => 100 * ((ratio[i] ?? 1) - 1)),
     })),
     band: {
       fromDeg: (question.target.from * 180) / Math.PI,

@@ -1,7 +1,8 @@
-import type { Joint } from '../mechanics/lift.ts';
 import type { Work } from '../notebook/scenario.ts';
+import type { Sample } from '../physiology/exercise.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
 import type { ProgramResult, Results } from '../run.ts';
+import { type ActionName, actions, isAction } from '../tables/actions.ts';
 import { tripped } from './cautions.ts';
 import type { Block, Section } from './report.ts';
 import {
@@ -50,15 +51,15 @@ function calendar({ program, weeks: judged }: ProgramResult): string {
 function exerciseLine(
   work: Work,
   planned: PlannedExercise | undefined,
-  { athlete, question, anglesDeg, scenario }: Results,
+  { athlete, anglesDeg, scenario }: Results,
 ): string {
   const unwritten = work.assumed ?? [];
   const filled =
     unwritten.length > 0 ? ` (${listInWords(unwritten)} not written: usual values taken)` : '';
   if (work.kind === 'hold') {
     const index = anglesDeg.findIndex((deg) => deg >= (work.at * 180) / Math.PI - 1e-9);
-    const best = athlete.groups[question.joint].torque[index] ?? 0;
-    const asked = work.of.includes('extension') ? ` (best there about ${newtonMetres(best)})` : '';
+    const best = isAction(work.of) ? athlete.groups[work.of].torque[index] : undefined;
+    const asked = best === undefined ? '' : ` (best there about ${newtonMetres(best)})`;
     return `Hold ${work.of} at ${degrees(work.at)}${asWritten(work.at, scenario)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${filled}.`;
   }
   const range = `${rangeDegrees(work.from, work.to)}${asWritten(work.to, scenario)}`;
@@ -68,7 +69,7 @@ function exerciseLine(
   const { load, heaviest } = planned.exercise;
   const known = planned.tested ? 'tested' : 'predicted, not tested';
   const { at } = planned.heaviest;
-  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}, ${percent(load / heaviest)} of the heaviest single over this range (${kilograms(heaviest)}, ${known}). The heaviest single would be lost at ${degrees(at.angle)}, by the ${jointWords[at.joint]}.${unsure(planned)}`;
+  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}, ${percent(load / heaviest)} of the heaviest single over this range (${kilograms(heaviest)}, ${known}). The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${unsure(planned)}`;
 }
 
 /** The far end as the file writes it, where that differs from flexion. */
@@ -76,51 +77,49 @@ function asWritten(angle: number, scenario: Results['scenario']): string {
   return scenario.convention === 'included' ? ` (${degrees(Math.PI - angle)} included)` : '';
 }
 
+/** Below this knee angle (rad) the strength table is continued by eye: 20 degrees. */
+const nearStraight = 0.36;
+
 /** Loads that rest on thin ground. */
 function unsure({ exercise, heaviest }: PlannedExercise): string {
   if (exercise.kind !== 'lift' || !heaviest) return '';
-  if (exercise.range.lift.support === 'seat' && heaviest.at.angle < 0.36)
+  if (heaviest.at.action === 'knee extension' && heaviest.at.angle < nearStraight)
     return ' So near straight, strength is little known: treat this load as a guess and enter your own in kg.';
   if (exercise.range.lift.support === 'feet' && exercise.load < 20)
     return ' That is less than an empty bar: test the lift before planning it.';
   return '';
 }
 
-const jointWords: Readonly<Record<Joint, string>> = {
-  knee: 'knee extensors',
-  hip: 'hip extensors',
-  ankle: 'calf muscles',
-};
-
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** Demand of each lift at the target joint against what the athlete has, by angle. */
-function demandBlocks(program: ProgramResult, { athlete, question, anglesDeg }: Results): Block[] {
-  const { joint } = question;
-  const lifts = program.plan.exercises.filter(({ samples }) => samples.length > 0);
+/** Demand of each lift on the target's muscles against what the athlete has, by angle. */
+function demandBlocks(program: ProgramResult, results: Results): Block[] {
+  const { athlete, question, anglesDeg, reachDeg } = results;
+  const { joint, sense } = actions[question.action];
+  const lifts = program.plan.exercises.filter(({ samples }) =>
+    samples.some(({ effort }) => effort[question.action] !== undefined),
+  );
   if (lifts.length === 0) return [];
-  const limit = (athlete.body.limits.knee * 180) / Math.PI;
-  const xDeg = anglesDeg.filter((deg) => deg <= limit);
+  const [least, most] = reachDeg;
+  const shown = anglesDeg.flatMap((deg, i) => (deg >= least && deg <= most ? [{ deg, i }] : []));
   const series = lifts.map(({ exercise, samples }) => ({
     name: exercise.kind === 'lift' ? `asked by ${exercise.range.lift.name}` : '',
-    y: xDeg.map((deg) => {
+    y: shown.map(({ deg }) => {
       const near = samples.find(
-        ({ asked }) => Math.abs((asked.angles[joint] * 180) / Math.PI - deg) < 0.5,
+        ({ asked }) => Math.abs(((asked.angles[joint] ?? 0) * 180) / Math.PI - deg) < 0.5,
       );
-      return near ? Math.max(near.asked.torques[joint], 0) : Number.NaN;
+      return near ? Math.max(sense * (near.asked.torques[joint] ?? 0), 0) : Number.NaN;
     }),
   }));
+  const { torque } = athlete.groups[question.action];
   return [
-    { kind: 'text', text: demandSentence(lifts, joint) },
+    { kind: 'text', text: demandSentence(lifts, question.action) },
     {
       kind: 'chart',
       chart: {
-        title: `${joint} extension torque, one leg (N·m)`,
-        xDeg,
-        series: [
-          { name: 'athlete has', y: xDeg.map((_, i) => athlete.groups[joint].torque[i] ?? 0) },
-          ...series,
-        ],
+        title: `${question.action} torque, one side (N·m)`,
+        xDeg: shown.map(({ deg }) => deg),
+        series: [{ name: 'athlete has', y: shown.map(({ i }) => torque[i] ?? 0) }, ...series],
         band: {
           fromDeg: (question.target.from * 180) / Math.PI,
           toDeg: (question.target.to * 180) / Math.PI,
@@ -131,11 +130,13 @@ function demandBlocks(program: ProgramResult, { athlete, question, anglesDeg }: 
   ];
 }
 
-function demandSentence(lifts: readonly PlannedExercise[], joint: Joint): string {
+function demandSentence(lifts: readonly PlannedExercise[], action: ActionName): string {
+  const { joint, muscles } = actions[action];
   const parts = lifts.map(({ exercise, samples }) => {
-    const hardest = samples.reduce((a, b) => (b.effort[joint] > a.effort[joint] ? b : a));
+    const effortIn = (sample: Sample) => sample.effort[action] ?? 0;
+    const hardest = samples.reduce((a, b) => (effortIn(b) > effortIn(a) ? b : a));
     const name = exercise.kind === 'lift' ? exercise.range.lift.name : '';
-    return `the ${name} asks most of the ${jointWords[joint]} at ${degrees(hardest.asked.angles[joint])} (${percent(hardest.effort[joint])} of what they can give when fresh)`;
+    return `the ${name} asks most of the ${muscles} at ${degrees(hardest.asked.angles[joint] ?? 0)} (${percent(effortIn(hardest))} of what they can give when fresh)`;
   });
   return `In the first week ${listInWords(parts)}.`;
 }

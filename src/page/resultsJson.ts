@@ -16,7 +16,7 @@ export function resultsJson(results: Results): object {
     athlete: {
       trained: athlete.trained,
       anglesDeg: results.anglesDeg,
-      torque: athlete.groups[results.question.joint].torque.map(tenth),
+      torque: athlete.groups[results.question.action].torque.map(tenth),
       tests: kneeFit.measured.map(({ kneeDeg, torque }, i) => ({
         angleDeg: tenth(kneeDeg),
         measured: tenth(torque),
@@ -69,7 +69,7 @@ function programJson(program: ProgramResult): object {
             heaviest: tenth(exercise.heaviest),
             tested,
             lostAtDeg: heaviest ? inDegrees(heaviest.at.angle) : undefined,
-            lostBy: heaviest?.at.joint,
+            lostBy: heaviest?.at.action,
           }
         : { holdAtDeg: inDegrees(exercise.at), effort: share(exercise.effort) },
     ),

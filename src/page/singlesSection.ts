@@ -1,4 +1,5 @@
 import type { Results } from '../run.ts';
+import { actions } from '../tables/actions.ts';
 import type { Section } from './report.ts';
 import { degrees, kilograms, signedPercent } from './words.ts';
 
@@ -28,7 +29,7 @@ export function singlesSection({ singlesBefore, ranking, scenario }: Results): S
           rows: singlesBefore.map(({ range, load, at }, i) => [
             `${range.lift.name} ${degrees(range.to)}${tested(range.lift.name, range.to) ? ' (tested)' : ''}`,
             kilograms(load),
-            `${degrees(at.angle)}, ${at.joint}`,
+            `${degrees(at.angle)}, ${actions[at.action].muscles}`,
             ...ranking.map(({ program }) =>
               signedPercent((program.singlesAfter[i]?.load ?? load) / load - 1),
             ),

@@ -28,7 +28,7 @@ function introduction({ scenario }: Results): string {
   const wish = target.gain === undefined ? '' : `, wanted ${signedPercent(target.gain)}`;
   const within = target.weeks === undefined ? '' : ` within ${plural(target.weeks, 'week')}`;
   const noted = note === undefined ? '' : `${note} `;
-  return `${noted}For ${who}: ${target.action}, ${rangeDegrees(target.from, target.to)} of flexion${wish}${within}. Angles: 0° = straight, flexion positive. Torque is that of one leg in a hold.${written}`;
+  return `${noted}For ${who}: ${target.action}, ${rangeDegrees(target.from, target.to)} of flexion${wish}${within}. Angles: 0° = straight, flexion positive. Torque is that of one side in a hold.${written}`;
 }
 
 /** Below this (share) a gain is not worth a verdict. */

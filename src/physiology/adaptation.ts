@@ -1,11 +1,12 @@
 import { gridDeg, type OverAngles } from '../mechanics/angleGrid.ts';
+import { actions, byAction } from '../tables/actions.ts';
 import { type Coefficients, kernel, largestGain } from '../tables/adaptation.ts';
 import { type MuscleHead, regions } from '../tables/quadriceps.ts';
-import type { ExtensorGroup } from './athlete.ts';
+import type { MuscleGroup } from './athlete.ts';
 import type { Contraction, WeeklyDose } from './dose.ts';
 import { type HeadChange, headTorque, unchangedHead } from './muscle.ts';
 
-/** What training has changed in one extensor group, as shares of the first state. */
+/** What training has changed in one muscle group, as shares of the first state. */
 export interface GroupChange {
   /** Filled share (0 to 1) of the neural gain by angle, per contraction trained. */
   readonly drive: Readonly<Record<Contraction, OverAngles>>;
@@ -16,11 +17,21 @@ export interface GroupChange {
 export const mechanisms = ['neural drive', 'regional growth', 'sarcomeres in series'] as const;
 export type Mechanism = (typeof mechanisms)[number];
 
+/** Whether nothing has been trained; saves the work of finding that out by angle. */
+export function isUntouched(change: GroupChange): boolean {
+  return change === nothing.get(change.heads.length);
+}
+
+const nothing = new Map<number, GroupChange>();
+
 /** State before any training. */
-export function untouched(group: ExtensorGroup): GroupChange {
+export function untouched(group: MuscleGroup): GroupChange {
+  const count = Math.max(group.heads.length, 1);
   const none = gridDeg.map(() => 0);
-  const heads = group.heads.length > 0 ? group.heads.map(() => unchangedHead) : [unchangedHead];
-  return { drive: { dynamic: none, isometric: none }, heads };
+  const heads = Array.from({ length: count }, () => unchangedHead);
+  const known = nothing.get(count) ?? { drive: { dynamic: none, isometric: none }, heads };
+  nothing.set(count, known);
+  return known;
 }
 
 /** Coefficients for one person: a trained one has `trainedShare` of every amplitude. */
@@ -41,19 +52,21 @@ export function coefficientsFor(trained: boolean, c: Coefficients): Coefficients
  * 1 − exp(−1/τ), so a week without work is detraining by the same rule.
  */
 export function oneWeekLater(
-  group: ExtensorGroup,
+  group: MuscleGroup,
   change: GroupChange,
   dose: WeeklyDose,
   c: Coefficients,
 ): GroupChange {
+  if (isUntouched(change) && dose.tension.every((amount) => amount === 0)) return change;
+  const length = lengthScales[group.action];
   const toward = (now: number, goal: number, weeks: number) =>
     now + (goal - now) * (1 - Math.exp(-1 / weeks));
   const drive = (contraction: Contraction) => {
-    const goal = saturatedDrive(dose.drive[contraction], c);
+    const goal = saturatedDrive(dose.drive[contraction], length, c);
     return change.drive[contraction].map((now, i) => toward(now, goal[i] ?? 0, c.driveWeeks));
   };
   const heads = change.heads.map((now, h) => {
-    const goal = headGoal(group.heads[h], dose.tension, c);
+    const goal = headGoal(group.heads[h], dose.tension, length, c);
     return {
       growth: now.growth.map((g, r) => toward(g, goal.growth[r] ?? 0, c.growthWeeks)),
       lengthened: toward(now.lengthened, goal.lengthened, c.seriesWeeks),
@@ -70,17 +83,17 @@ export function oneWeekLater(
  * curve whose width is set apart for the shorter and the longer side and grows with the length
  * trained at; h fades with length. Saturation is local: work anywhere lowers nothing elsewhere.
  */
-function saturatedDrive(dose: OverAngles, c: Coefficients): number[] {
+function saturatedDrive(dose: OverAngles, length: OverAngles, c: Coefficients): number[] {
   const local = gridDeg.map(() => 0);
   dose.forEach((amount, source) => {
     if (amount === 0) return;
-    const trained = gridDeg[source] ?? 0;
+    const trained = length[source] ?? 0;
     const beyond = Math.max(trained - kernel.shortAtDeg, 0);
     const fade = Math.max(1 - c.driveFadePerDeg * beyond, kernel.leastFade);
     const shorter = width(c.widthShorterAt40, c.widthShorterAt90, trained);
     const longer = width(c.widthLongerAt40, c.widthLongerAt90, trained);
-    gridDeg.forEach((deg, i) => {
-      const z = (deg - trained) / (deg < trained ? shorter : longer);
+    length.forEach((at, i) => {
+      const z = (at - trained) / (at < trained ? shorter : longer);
       local[i] = (local[i] ?? 0) + amount * fade * Math.exp(-0.5 * z * z);
     });
   });
@@ -106,9 +119,14 @@ function width(atShort: number, atLong: number, trained: number): number {
  * given the pace of growth, so that it does not outrun it: no study here found strength lost at an
  * angle. A head that is not in the tables grows evenly and keeps its length.
  */
-function headGoal(head: MuscleHead | undefined, tension: OverAngles, c: Coefficients): HeadChange {
+function headGoal(
+  head: MuscleHead | undefined,
+  tension: OverAngles,
+  length: OverAngles,
+  c: Coefficients,
+): HeadChange {
   const sum = (weight: (x: number) => number) =>
-    tension.reduce((total, dose, i) => total + dose * weight(lengths[i] ?? 0), 0);
+    tension.reduce((total, dose, i) => total + dose * weight(shortOrLong(length[i] ?? 0)), 0);
   const all = sum(() => 1);
   if (all === 0) return unchangedHead;
   const filled = (dose: number, half: number) => dose / (dose + half);
@@ -124,8 +142,18 @@ function headGoal(head: MuscleHead | undefined, tension: OverAngles, c: Coeffici
   };
 }
 
-/** Length of the work at each grid angle, −1 to 1. */
-const lengths = gridDeg.map((deg) => Math.tanh((deg - regions.neutralDeg) / kernel.lengthScaleDeg));
+/** Whether work is short (−1) or long (1), from the length scale. */
+const shortOrLong = (at: number) => Math.tanh((at - regions.neutralDeg) / kernel.lengthScaleDeg);
+
+/**
+ * Muscle length at each grid angle on the scale of knee flexion: 0 where an action's muscles are
+ * shortest, 110 where they are longest, straight between. The kernel was fitted on the knee
+ * extensors, whose own angle this is; for other actions that scale is an assumption.
+ */
+const lengthScales = byAction((name) => {
+  const { shortDeg, longDeg } = actions[name];
+  return gridDeg.map((deg) => (110 * (deg - shortDeg)) / (longDeg - shortDeg));
+});
 
 /**
  * Torque of a group after training over its torque before, by angle, in a test of one kind.
@@ -138,7 +166,7 @@ const lengths = gridDeg.map((deg) => Math.tanh((deg - regions.neutralDeg) / kern
  * @param counted mechanisms to include, for splitting a gain between them
  */
 export function torqueRatio(
-  group: ExtensorGroup,
+  group: MuscleGroup,
   change: GroupChange,
   test: Contraction,
   c: Coefficients,
@@ -158,7 +186,7 @@ export function torqueRatio(
   });
 }
 
-function sizeRatio(group: ExtensorGroup, heads: readonly HeadChange[], deg: number): number {
+function sizeRatio(group: MuscleGroup, heads: readonly HeadChange[], deg: number): number {
   if (group.heads.length === 0) return 1 + (heads[0]?.growth[0] ?? 0);
   let before = 0;
   let after = 0;

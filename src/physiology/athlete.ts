@@ -1,29 +1,27 @@
 import { gridDeg, type OverAngles } from '../mechanics/angleGrid.ts';
-import type { Joint } from '../mechanics/lift.ts';
 import type { Body } from '../mechanics/posture.ts';
 import { naturalSpline, piecewiseLinear } from '../numeric/interpolation.ts';
+import { type ActionName, byAction } from '../tables/actions.ts';
 import { kneeExtensorHeads, type MuscleHead, specificTension } from '../tables/quadriceps.ts';
 import {
   coactivation,
-  hipExtensionPerKg,
-  hipExtensionShape,
   kneeExtensionPerKg,
   kneeExtensionReferenceDeg,
   kneeExtensionShape,
   kneeExtensionSpread,
   neuralDrive,
-  plantarflexionPerKg,
+  strengthCurves,
   trainedFromYears,
 } from '../tables/strength.ts';
 import { headTorque, tendonArm, unchangedHead } from './muscle.ts';
 
 /**
- * Muscles that extend one joint: the largest isometric torque by angle before training, the
+ * Muscles that turn one joint one way: the largest isometric torque by angle before training, the
  * tension of their fibres there, and their heads. A group without heads in the tables carries a
  * capacity curve only.
  */
-export interface ExtensorGroup {
-  readonly joint: Joint;
+export interface MuscleGroup {
+  readonly action: ActionName;
   /** N·m, one side. */
   readonly torque: OverAngles;
   /** Fibre force at full effort over its largest value, 0 to 1. */
@@ -35,7 +33,7 @@ export interface ExtensorGroup {
 export interface Athlete {
   readonly body: Body;
   readonly trained: boolean;
-  readonly groups: Readonly<Record<Joint, ExtensorGroup>>;
+  readonly groups: Readonly<Record<ActionName, MuscleGroup>>;
   /** Strength shown in a lift over the strength of the torque curves, by lift; 1 if not there. */
   readonly liftFactors: LiftFactors;
 }
@@ -73,7 +71,6 @@ export const meanKneeStrength: KneeStrength = { scale: 1, shiftDeg: 0, tilt: 0 }
 type Reference = 'female' | 'male' | 'pooled';
 
 const shape = naturalSpline(kneeExtensionShape.anglesDeg, kneeExtensionShape.share);
-const hipShape = piecewiseLinear(hipExtensionShape.anglesDeg, hipExtensionShape.share);
 
 /**
  * Maximal isometric knee extension torque of the mean person of a kind, N·m, one side.
@@ -127,38 +124,54 @@ export function athleteOf(person: {
   readonly mass: number;
   readonly trained: boolean;
   readonly knee: KneeStrength;
+  /** Strength over the mean person's in other actions, where tested. */
+  readonly scales?: Scales;
   readonly liftFactors: LiftFactors;
 }): Athlete {
   const { reference, mass } = person;
   const kneeTorque = gridDeg.map((deg) => kneeExtension(reference, mass, person.knee, deg));
   const fibreForce = gridDeg.map((deg, i) => (kneeTorque[i] ?? 0) / tendonArm(deg));
   const largest = Math.max(...fibreForce);
-  const even = gridDeg.map(() => 1);
+  const knee: MuscleGroup = {
+    action: 'knee extension',
+    torque: kneeTorque,
+    tension: fibreForce.map((force) => force / largest),
+    heads: kneeExtensorHeads,
+  };
+  const groupOf = (action: ActionName) =>
+    action === 'knee extension'
+      ? knee
+      : curveGroup(action, reference, mass * (person.scales?.[action] ?? 1));
   return {
     body: person.body,
     trained: person.trained,
     liftFactors: person.liftFactors,
-    groups: {
-      knee: {
-        joint: 'knee',
-        torque: kneeTorque,
-        tension: fibreForce.map((force) => force / largest),
-        heads: kneeExtensorHeads,
-      },
-      hip: {
-        joint: 'hip',
-        torque: gridDeg.map((deg) => hipExtensionPerKg[reference].value * mass * hipShape(deg)),
-        tension: even,
-        heads: [],
-      },
-      ankle: {
-        joint: 'ankle',
-        torque: gridDeg.map(() => plantarflexionPerKg.value * mass),
-        tension: even,
-        heads: [],
-      },
-    },
+    groups: byAction(groupOf),
   };
+}
+
+/** Actions known by a strength curve alone. */
+export type OtherAction = Exclude<ActionName, 'knee extension'>;
+
+/** Maximal isometric torque of the mean person of a kind in one action, N·m, one side. */
+export function meanTorque(
+  action: OtherAction,
+  reference: Reference,
+  bodyMass: number,
+  deg: number,
+): number {
+  const { anglesDeg, share, perKg, atDeg } = strengthCurves[action];
+  const shape = piecewiseLinear(anglesDeg, share);
+  return (perKg[reference].value * bodyMass * shape(deg)) / shape(atDeg);
+}
+
+/** Strength over the mean person's, by action. */
+export type Scales = Readonly<Partial<Record<ActionName, number>>>;
+
+/** A group known only by the strength curve of its action, its fibres' tension taken as even. */
+function curveGroup(action: OtherAction, reference: Reference, mass: number): MuscleGroup {
+  const torque = gridDeg.map((deg) => meanTorque(action, reference, mass, deg));
+  return { action, torque, tension: gridDeg.map(() => 1), heads: [] };
 }
 
 /** Whether training years count as trained. */

@@ -52,6 +52,12 @@ export function bodyOf(person: BodyMeasures): Body {
       'shank and foot': shankAndFoot,
       thigh: segment(length('thigh'), rows.thigh),
       'trunk, head and arms': segment(length('trunk'), rows.upper),
+      'trunk and head': segment(length('trunk'), rows.headAndTrunk),
+      'upper arm': segment(lengthShares.upperArm * stature, rows.upperArm),
+      'forearm and hand': segment(
+        (lengthShares.forearm + lengthShares.handToGrip) * stature,
+        rows.forearmAndHand,
+      ),
     },
     footLength: foot,
     ankleFromHeel: ankleFromHeelShare * foot,
@@ -73,18 +79,33 @@ export function estimatedLengths(person: BodyMeasures): string[] {
 function sexRows(reference: 'female' | 'male') {
   const t = deLeva[reference];
   const arms = 2 * (t['upper arm'].mass + t.forearm.mass + t.hand.mass);
-  const headAndTrunk = t.head.mass + t.trunk.mass;
-  const fromHip =
-    (headAndTrunk * dempster.headTrunkCentreFromHip + arms * 1) / (headAndTrunk + arms);
+  const trunkMass = t.head.mass + t.trunk.mass;
+  const fromHip = (trunkMass * dempster.headTrunkCentreFromHip + arms * 1) / (trunkMass + arms);
+  const { forearm, handToGrip } = lengthShares;
+  // Centre of forearm and hand along the line from the elbow to the grip.
+  const along =
+    (t.forearm.mass * t.forearm.centre * forearm + t.hand.mass * (forearm + handToGrip)) /
+    ((t.forearm.mass + t.hand.mass) * (forearm + handToGrip));
   return {
     thigh: t.thigh,
     shank: t.shank,
     foot: t.foot,
-    upper: { mass: headAndTrunk + arms, centre: 1 - fromHip },
+    upper: { mass: trunkMass + arms, centre: 1 - fromHip },
+    headAndTrunk: { mass: trunkMass, centre: 1 - dempster.headTrunkCentreFromHip },
+    upperArm: t['upper arm'],
+    forearmAndHand: { mass: t.forearm.mass + t.hand.mass, centre: along },
   };
 }
 
 function pooledRows() {
-  const { thigh, shank, foot, headTrunkArms } = dempster;
-  return { thigh, shank, foot, upper: headTrunkArms };
+  const { thigh, shank, foot, headTrunkArms, headTrunk, upperArm, forearmAndHand } = dempster;
+  return {
+    thigh,
+    shank,
+    foot,
+    upper: headTrunkArms,
+    headAndTrunk: { mass: headTrunk, centre: 1 - dempster.headTrunkCentreFromHip },
+    upperArm,
+    forearmAndHand,
+  };
 }

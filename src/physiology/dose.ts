@@ -1,6 +1,6 @@
 import { gridDeg, gridPlace, type OverAngles } from '../mechanics/angleGrid.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
-import type { ExtensorGroup } from './athlete.ts';
+import type { MuscleGroup } from './athlete.ts';
 
 /** How a stretch of work was done: against a moving load, or held still. */
 export type Contraction = 'dynamic' | 'isometric';
@@ -30,12 +30,12 @@ export const hardSetSeconds = 24;
  * tension possible at that angle over its largest. Time between grid points is split linearly.
  */
 export class DoseCollector {
-  private readonly group: ExtensorGroup;
+  private readonly group: MuscleGroup;
   private readonly c: Coefficients;
   private readonly drive = { dynamic: gridDeg.map(() => 0), isometric: gridDeg.map(() => 0) };
   private readonly tension = gridDeg.map(() => 0);
 
-  constructor(group: ExtensorGroup, coefficients: Coefficients) {
+  constructor(group: MuscleGroup, coefficients: Coefficients) {
     this.group = group;
     this.c = coefficients;
   }

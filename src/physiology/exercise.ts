@@ -1,9 +1,16 @@
 import type { Demand } from '../mechanics/demand.ts';
-import type { Joint } from '../mechanics/lift.ts';
 import type { Body } from '../mechanics/posture.ts';
+import { type ActionName, actions } from '../tables/actions.ts';
 import { loweringStrength } from '../tables/strength.ts';
 import type { Moment } from './dose.ts';
-import { type Capacity, demandsOver, jointEffort, type Range } from './heaviestLoad.ts';
+import {
+  type Capacity,
+  demandsOver,
+  type Efforts,
+  effortsOf,
+  hardest,
+  type Range,
+} from './heaviestLoad.ts';
 import { possibleRepetitions } from './repetitions.ts';
 
 /** A lift done for repetitions. */
@@ -22,7 +29,7 @@ export interface LiftExercise {
 /** A hold: of one joint's action, or of a lift against something that does not move. */
 export interface HoldExercise {
   readonly kind: 'hold';
-  readonly of: { readonly joint: Joint } | { readonly range: Range };
+  readonly of: { readonly action: ActionName } | { readonly range: Range };
   /** Radians. */
   readonly at: number;
   readonly effort: number;
@@ -38,8 +45,8 @@ export interface Sample {
   readonly share: number;
   readonly leading: number;
   readonly asked: Demand;
-  /** Required over available torque, fresh, by joint. */
-  readonly effort: Readonly<Record<Joint, number>>;
+  /** Required over available torque, fresh, by action. */
+  readonly effort: Efforts;
 }
 
 /**
@@ -61,23 +68,19 @@ export function samplesOf(
     if ('impossible' in asked) return [];
     const before = asks[i - 1]?.leading ?? leading;
     const after = asks[i + 1]?.leading ?? leading;
-    const effort = (joint: Joint) => jointEffort(asked, capacity, joint) / strength;
     samples.push({
       share: (after - before) / 2 / (range.to - range.from),
       leading,
       asked,
-      effort: { knee: effort('knee'), hip: effort('hip'), ankle: effort('ankle') },
+      effort: effortsOf(asked, capacity, strength),
     });
   }
   return samples;
 }
 
-/** Largest effort of any joint along the samples. */
+/** Largest effort of any action along the samples. */
 export function hardestEffort(samples: readonly Sample[]): number {
-  return Math.max(
-    0,
-    ...samples.map(({ effort }) => Math.max(effort.knee, effort.hip, effort.ankle)),
-  );
+  return Math.max(0, ...samples.map(({ effort }) => hardest(effort)?.effort ?? 0));
 }
 
 /**
@@ -102,13 +105,13 @@ export function freshness(
 }
 
 /**
- * Moments of work of one joint in one set.
+ * Moments of work of one action in one set.
  *
  * Each repetition lowers and lifts through the samples at even speed and pauses at the far end.
  * Lowering is easier by the ratio of lowering to isometric strength. No effort exceeds 1.
  */
 export function setMoments(
-  joint: Joint,
+  action: ActionName,
   samples: readonly Sample[],
   tempo: readonly [number, number, number],
   fresh: readonly number[],
@@ -116,8 +119,8 @@ export function setMoments(
   const [lowering, pause, lifting] = tempo;
   return fresh.flatMap((left) =>
     samples.flatMap((sample, i) => {
-      const angle = sample.asked.angles[joint];
-      const effort = sample.effort[joint] / left;
+      const angle = sample.asked.angles[actions[action].joint] ?? 0;
+      const effort = (sample.effort[action] ?? 0) / left;
       const atEnd = i === samples.length - 1 ? pause : 0;
       return [
         {

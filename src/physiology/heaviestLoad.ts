@@ -1,11 +1,12 @@
 import { atAngle, gridAngles, type OverAngles } from '../mechanics/angleGrid.ts';
 import { type Demand, demandOf, type ResistanceTable } from '../mechanics/demand.ts';
-import type { Joint, Lift } from '../mechanics/lift.ts';
+import type { Lift } from '../mechanics/lift.ts';
 import type { Body, Impossible } from '../mechanics/posture.ts';
 import { risingRoot } from '../numeric/rootFinding.ts';
+import { type Action, type ActionName, actionNames, actions } from '../tables/actions.ts';
 
-/** Largest extension torque by angle of each joint, N·m, one side. */
-export type Capacity = Readonly<Record<Joint, OverAngles>>;
+/** Largest torque by angle of each action, N·m, one side. */
+export type Capacity = Readonly<Record<ActionName, OverAngles>>;
 
 /** A lift over a range of its leading joint (radians), with a machine's table if it has one. */
 export interface Range {
@@ -19,12 +20,10 @@ export interface Range {
 export interface StickingPoint {
   /** Leading-joint angle, radians. */
   readonly angle: number;
-  readonly joint: Joint;
+  readonly action: ActionName;
   /** Required over available torque; infinite where the posture cannot be balanced. */
   readonly effort: number;
 }
-
-const joints: readonly Joint[] = ['knee', 'hip', 'ankle'];
 
 /** Angles of a range to look at: its ends and the grid points between. */
 function rangeAngles(from: number, to: number): number[] {
@@ -63,10 +62,41 @@ export function demandsOver(range: Range, body: Body, load: number): readonly As
   return known;
 }
 
-/** Required over available torque of one joint in one posture; 0 when flexors must work instead. */
-export function jointEffort(asked: Demand, capacity: Capacity, joint: Joint): number {
-  const available = atAngle(capacity[joint], asked.angles[joint]);
-  return Math.max(asked.torques[joint], 0) / available;
+/** Required over available torque of the actions that a posture asks for, by action. */
+export type Efforts = Readonly<Partial<Record<ActionName, number>>>;
+
+/**
+ * Efforts of one posture. A joint asks its extensors or its flexors, by the sign of its torque; what
+ * no action in the tables supplies (lifting the foot, for one) is taken as no limit.
+ *
+ * @param strength strength shown in the lift over that of the curves; divides every effort
+ */
+export function effortsOf(asked: Demand, capacity: Capacity, strength = 1): Efforts {
+  const efforts: Partial<Record<ActionName, number>> = {};
+  for (const { name, joint, sense, carriedBelow } of table) {
+    const needed = sense * (asked.torques[joint] ?? 0);
+    const angle = asked.angles[joint] ?? 0;
+    if (needed > 0 && angle > carriedBelow)
+      efforts[name] = needed / atAngle(capacity[name], angle) / strength;
+  }
+  return efforts;
+}
+
+const table = actionNames.map((name) => {
+  const { joint, sense, carriedBelowDeg = Number.NEGATIVE_INFINITY }: Action = actions[name];
+  return { name, joint, sense, carriedBelow: (carriedBelowDeg * Math.PI) / 180 };
+});
+
+/** The action of a posture that is asked most, and how much. */
+export function hardest(
+  efforts: Efforts,
+): { readonly action: ActionName; readonly effort: number } | undefined {
+  let [best, most]: [ActionName | undefined, number] = [undefined, 0];
+  for (const action of actionNames) {
+    const effort = efforts[action];
+    if (effort !== undefined && effort > most) [best, most] = [action, effort];
+  }
+  return best && { action: best, effort: most };
 }
 
 /**
@@ -80,16 +110,22 @@ export function stickingPoint(
   capacity: Capacity,
   load: number,
 ): StickingPoint {
-  let worst: StickingPoint = { angle: range.from, joint: range.lift.leading, effort: 0 };
+  const [action] = leadingActions(range.lift);
+  let worst: StickingPoint = { angle: range.from, action, effort: 0 };
   for (const { leading: angle, asked } of demandsOver(range, body, load)) {
-    if ('impossible' in asked)
-      return { angle, joint: range.lift.leading, effort: Number.POSITIVE_INFINITY };
-    for (const joint of joints) {
-      const effort = jointEffort(asked, capacity, joint);
-      if (effort > worst.effort) worst = { angle, joint, effort };
-    }
+    if ('impossible' in asked) return { angle, action, effort: Number.POSITIVE_INFINITY };
+    const most = hardest(effortsOf(asked, capacity));
+    if (most && most.effort > worst.effort) worst = { angle, ...most };
   }
   return worst;
+}
+
+/** Actions of the leading joint; the first names a posture that no muscle limits. */
+function leadingActions(lift: Lift): [ActionName, ...ActionName[]] {
+  const [first = 'knee extension', ...rest] = actionNames.filter(
+    (name) => actions[name].joint === lift.leading,
+  );
+  return [first, ...rest];
 }
 
 /**

@@ -1,12 +1,19 @@
 import type { ResistanceTable } from '../mechanics/demand.ts';
-import type { Joint, Lift } from '../mechanics/lift.ts';
+import type { Lift } from '../mechanics/lift.ts';
 import { piecewiseLinear } from '../numeric/interpolation.ts';
-import { actions } from '../tables/actions.ts';
+import { isAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { lifts } from '../tables/lifts.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
 import { type Exercise, type Sample, samplesOf } from './exercise.ts';
-import { heaviestLoad, type Range, stickingPoint } from './heaviestLoad.ts';
+import {
+  demandsOver,
+  effortsOf,
+  hardest,
+  heaviestLoad,
+  type Range,
+  stickingPoint,
+} from './heaviestLoad.ts';
 import { type LoadRule, loadOf } from './load.ts';
 import {
   type HeaviestSingle,
@@ -66,8 +73,11 @@ export interface PlannedExercise {
   readonly samples: readonly Sample[];
   /** For a hold of a lift: whether a load was found that asks the effort. */
   readonly holdLoad?: 'found' | 'unbalanced' | 'nothing asked';
-  /** Angle (rad) at which the body's own weight is already too much, if it is. */
-  readonly weakAt?: number;
+  /**
+   * Where the body's own weight is already too much: the worst angle, and the first and last angle
+   * of the range that can still be held, radians; the latter missing if none can.
+   */
+  readonly weak?: { readonly at: number; readonly held?: readonly [number, number] };
   /** True when the range's own tested single was used for the load. */
   readonly tested: boolean;
 }
@@ -84,9 +94,9 @@ export function liftNamed(name: string): Lift {
   return lift;
 }
 
-/** The joint an action turns, or undefined if the name is not an action. */
-export function jointOfAction(name: string): Joint | undefined {
-  return Object.entries(actions).find(([action]) => action === name)?.[1];
+/** Where the range of a tested single begins, radians: straight, or the first angle of the lift. */
+export function firstAngle(lift: Lift): number {
+  return Math.max((lift.rangeDeg[0] * Math.PI) / 180, 0);
 }
 
 /**
@@ -134,8 +144,6 @@ function planLift(
     (single) => single.lift === work.lift && Math.abs(single.to - work.to) < Math.PI / 180,
   );
   const heaviest = measured?.best ?? predicted.load;
-  const bodyAlone = stickingPoint(range, athlete.body, restingCapacity(athlete), 0);
-  const isWeak = heaviest <= 0 && Number.isFinite(bodyAlone.effort);
   const { sets, reps, tempo } = work;
   const load = loadOf(work.load, heaviest, reps);
   return {
@@ -148,16 +156,31 @@ function planLift(
       load,
       liftFactor(athlete, lift.name, range.to),
     ),
-    ...(isWeak ? { weakAt: bodyAlone.angle } : {}),
+    ...(heaviest > 0 ? {} : bodyTooHeavy(range, athlete)),
     tested: measured !== undefined,
   };
 }
 
+/** Where a range cannot be held with no load at all, and where it can. */
+function bodyTooHeavy(range: Range, athlete: Athlete): Pick<PlannedExercise, 'weak'> {
+  const capacity = restingCapacity(athlete);
+  const strength = liftFactor(athlete, range.lift.name, range.to);
+  const worst = stickingPoint(range, athlete.body, capacity, 0);
+  if (!Number.isFinite(worst.effort)) return {};
+  const held = demandsOver(range, athlete.body, 0).filter(
+    ({ asked }) =>
+      !('impossible' in asked) && (hardest(effortsOf(asked, capacity, strength))?.effort ?? 0) <= 1,
+  );
+  const [first, last] = [held[0]?.leading, held[held.length - 1]?.leading];
+  const ends = first === undefined || last === undefined ? {} : { held: [first, last] as const };
+  return { weak: { at: worst.angle, ...ends } };
+}
+
 function planHold(work: WrittenHold, athlete: Athlete): PlannedExercise {
-  const joint = jointOfAction(work.of);
   const { at, effort, sets, reps, seconds } = work;
   const common = { kind: 'hold', at, effort, sets, reps, seconds } as const;
-  if (joint) return { exercise: { ...common, of: { joint } }, samples: [], tested: false };
+  if (isAction(work.of))
+    return { exercise: { ...common, of: { action: work.of } }, samples: [], tested: false };
   const range = { lift: liftNamed(work.of), from: at, to: at };
   const load = heaviestLoad(range, athlete.body, restingCapacity(athlete), effort);
   const { effort: reached } = stickingPoint(range, athlete.body, restingCapacity(athlete), load);

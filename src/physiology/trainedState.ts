@@ -1,9 +1,10 @@
-import { gridStepDeg, type OverAngles } from '../mechanics/angleGrid.ts';
-import type { Joint } from '../mechanics/lift.ts';
+import { nearestIndex, type OverAngles } from '../mechanics/angleGrid.ts';
+import { type ActionName, byAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import {
   coefficientsFor,
   type GroupChange,
+  isUntouched,
   type Mechanism,
   mechanisms,
   torqueRatio,
@@ -21,9 +22,9 @@ import {
 
 /** The athlete after some weeks. */
 export interface TrainedState {
-  /** Dose of the first week by joint; none before it. */
-  readonly firstWeek?: Readonly<Record<Joint, WeeklyDose>>;
-  readonly changes: Readonly<Record<Joint, GroupChange>>;
+  /** Dose of the first week by action; none before it. */
+  readonly firstWeek?: Readonly<Record<ActionName, WeeklyDose>>;
+  readonly changes: Readonly<Record<ActionName, GroupChange>>;
   /** Gain from practising a lift, share, by leading-joint angle, for each lift by name. */
   readonly practice: Readonly<Record<string, OverAngles>>;
   /** Repetitions that could not be done: week, place in the program, done of wanted. */
@@ -39,33 +40,33 @@ const all: ReadonlySet<Mechanism> = new Set(mechanisms);
 
 /** The athlete before the first week. */
 export function untrainedState(athlete: Athlete): TrainedState {
-  const { knee, hip, ankle } = athlete.groups;
-  const changes = { knee: untouched(knee), hip: untouched(hip), ankle: untouched(ankle) };
+  const changes = byAction((action) => untouched(athlete.groups[action]));
   return { changes, practice: {}, shortfalls: [] };
 }
 
-/** Torque by angle of every joint before training. */
+/** Torque by angle of every action before training. */
 export function restingCapacity(athlete: Athlete): Capacity {
-  const { knee, hip, ankle } = athlete.groups;
-  return { knee: knee.torque, hip: hip.torque, ankle: ankle.torque };
+  return byAction((action) => athlete.groups[action].torque);
 }
 
-/** Torque by angle of every joint in a given state, as a test of one kind would find it. */
+/** Torque by angle of every action in a given state, as a test of one kind would find it. */
 export function capacityAfter(
   athlete: Athlete,
   state: TrainedState,
   test: Contraction,
   c: Coefficients,
 ): Capacity {
-  const after = (joint: Joint) => {
-    const group = athlete.groups[joint];
-    const ratio = torqueRatio(group, state.changes[joint], test, c, all);
+  const after = (action: ActionName) => {
+    const group = athlete.groups[action];
+    const change = state.changes[action];
+    if (isUntouched(change)) return group.torque;
+    const ratio = torqueRatio(group, change, test, c, all);
     return group.torque.map((torque, i) => torque * (ratio[i] ?? 1));
   };
-  return { knee: after('knee'), hip: after('hip'), ankle: after('ankle') };
+  return byAction(after);
 }
 
-/** A range's heaviest single, kg, and where and at which joint it is lost. */
+/** A range's heaviest single, kg, and where and by which action it is lost. */
 export interface HeaviestSingle {
   readonly range: Range;
   readonly load: number;
@@ -88,7 +89,7 @@ export function heaviestSingles(
     const { name } = range.lift;
     const load = heaviestLoad(range, athlete.body, capacity, liftFactor(athlete, name, range.to));
     const at = stickingPoint(range, athlete.body, capacity, load);
-    const nearest = Math.round((at.angle * 180) / Math.PI / gridStepDeg);
+    const nearest = nearestIndex(at.angle);
     return { range, load: load * (1 + (state.practice[name]?.[nearest] ?? 0)), at };
   });
 }

@@ -1,6 +1,6 @@
 import { gridAngles, gridStepDeg, type OverAngles } from '../mechanics/angleGrid.ts';
 import { demandOf } from '../mechanics/demand.ts';
-import type { Joint } from '../mechanics/lift.ts';
+import { type ActionName, actionNames, actions, byAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { coefficientsFor, oneWeekLater } from './adaptation.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
@@ -11,10 +11,11 @@ import {
   type HoldExercise,
   hardestEffort,
   type LiftExercise,
+  type Sample,
   samplesOf,
   setMoments,
 } from './exercise.ts';
-import { type Capacity, heaviestLoad, jointEffort } from './heaviestLoad.ts';
+import { type Capacity, effortsOf, hardest, heaviestLoad } from './heaviestLoad.ts';
 import {
   capacityAfter,
   restingCapacity,
@@ -31,8 +32,6 @@ export interface Block {
   readonly progress: number;
   readonly deloads: readonly { readonly week: number; readonly sets: number }[];
 }
-
-const joints = ['knee', 'hip', 'ankle'] as const;
 
 /** Runs a block week by week. */
 export function train(athlete: Athlete, block: Block, coefficients: Coefficients): TrainedState {
@@ -60,7 +59,7 @@ function trainOneWeek(
 
 /** Collects what one week's exercises do to one athlete. */
 class WeekOfTraining {
-  private readonly doses: Readonly<Record<Joint, DoseCollector>>;
+  private readonly doses: Readonly<Record<ActionName, DoseCollector>>;
   private readonly capacity: Capacity;
   private readonly practised = new Map<string, number[]>();
   private readonly shortfalls: TrainedState['shortfalls'][number][] = [];
@@ -79,8 +78,7 @@ class WeekOfTraining {
     this.state = state;
     this.c = c;
     this.capacity = capacityAfter(athlete, state, 'dynamic', c);
-    const collector = (joint: Joint) => new DoseCollector(athlete.groups[joint], c);
-    this.doses = { knee: collector('knee'), hip: collector('hip'), ankle: collector('ankle') };
+    this.doses = byAction((action) => new DoseCollector(athlete.groups[action], c));
     const deload = block.deloads.find((entry) => entry.week === week)?.sets ?? 1;
     this.perWeek = block.sessionsPerWeek * deload;
   }
@@ -117,8 +115,8 @@ class WeekOfTraining {
         wanted: reps,
       });
     const times = exercise.sets * this.perWeek;
-    for (const joint of joints)
-      this.doses[joint].add(setMoments(joint, samples, exercise.tempo, fresh), times, 'dynamic');
+    for (const action of actionsAsked(samples))
+      this.doses[action].add(setMoments(action, samples, exercise.tempo, fresh), times, 'dynamic');
     this.practise(exercise, samples, times);
   }
 
@@ -135,7 +133,7 @@ class WeekOfTraining {
     gridAngles.forEach((angle, i) => {
       const near = samples.find(({ leading }) => Math.abs(leading - angle) <= half);
       if (!near) return;
-      const effort = Math.min(Math.max(near.effort.knee, near.effort.hip, near.effort.ankle), 1);
+      const effort = Math.min(hardest(near.effort)?.effort ?? 0, 1);
       const gain = this.c.practiceAmplitude * filled * effort ** this.c.practicePower;
       goal[i] = Math.max(goal[i] ?? 0, gain);
     });
@@ -146,8 +144,8 @@ class WeekOfTraining {
     const times = exercise.sets * this.perWeek;
     const seconds = exercise.reps * exercise.seconds;
     const { of, at, effort } = exercise;
-    if ('joint' in of) {
-      this.doses[of.joint].add([{ angle: at, seconds, effort }], times, 'isometric');
+    if ('action' in of) {
+      this.doses[of.action].add([{ angle: at, seconds, effort }], times, 'isometric');
       return;
     }
     const held = { ...of.range, from: at, to: at };
@@ -155,20 +153,20 @@ class WeekOfTraining {
     const load = heaviestLoad(held, this.athlete.body, fresh, effort);
     const asked = demandOf(held.lift, this.athlete.body, load, held.machine)(at);
     if ('impossible' in asked) return;
-    for (const joint of joints) {
-      const moment = {
-        angle: asked.angles[joint],
-        seconds,
-        effort: Math.min(jointEffort(asked, fresh, joint), 1),
-      };
-      this.doses[joint].add([moment], times, 'isometric');
+    const efforts = effortsOf(asked, fresh);
+    for (const action of actionNames) {
+      const asks = efforts[action];
+      if (asks === undefined) continue;
+      const angle = asked.angles[actions[action].joint] ?? 0;
+      this.doses[action].add([{ angle, seconds, effort: Math.min(asks, 1) }], times, 'isometric');
     }
   }
 
   result(): TrainedState {
     const { athlete, state, c } = this;
-    const later = (joint: Joint) =>
-      oneWeekLater(athlete.groups[joint], state.changes[joint], this.doses[joint].total(), c);
+    const doses = byAction((action) => this.doses[action].total());
+    const later = (action: ActionName) =>
+      oneWeekLater(athlete.groups[action], state.changes[action], doses[action], c);
     const rate = 1 - Math.exp(-1 / c.driveWeeks);
     const practice: Record<string, OverAngles> = {};
     for (const name of new Set([...Object.keys(state.practice), ...this.practised.keys()])) {
@@ -178,17 +176,16 @@ class WeekOfTraining {
         return now + rate * ((goal?.[i] ?? 0) - now);
       });
     }
-    const { knee, hip, ankle } = this.doses;
-    const firstWeek = state.firstWeek ?? {
-      knee: knee.total(),
-      hip: hip.total(),
-      ankle: ankle.total(),
-    };
     return {
-      firstWeek,
-      changes: { knee: later('knee'), hip: later('hip'), ankle: later('ankle') },
+      firstWeek: state.firstWeek ?? doses,
+      changes: byAction(later),
       practice,
       shortfalls: [...state.shortfalls, ...this.shortfalls],
     };
   }
+}
+
+/** Actions that any posture of a lift asks for. */
+function actionsAsked(samples: readonly Sample[]): ActionName[] {
+  return actionNames.filter((action) => samples.some(({ effort }) => effort[action] !== undefined));
 }

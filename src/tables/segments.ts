@@ -60,6 +60,10 @@ export const dempster = {
   headTrunkArms: { mass: 0.678, centre: 0.374 },
   /** Head, neck and trunk without arms: centre 0.66 from the hip end. */
   headTrunkCentreFromHip: 0.66,
+  headTrunk: 0.578,
+  upperArm: { mass: 0.028, centre: 0.436 },
+  /** Centre of forearm and hand 0.682 of elbow to wrist, about half of elbow to grip. */
+  forearmAndHand: { mass: 0.022, centre: 0.5 },
   totalLeg: 0.161,
   footAndShank: 0.061,
 } as const;
@@ -72,6 +76,10 @@ export const lengthShares = {
   trunk: 0.288,
   shoulderHeight: 0.818,
   foot: 0.152,
+  upperArm: 0.186,
+  forearm: 0.146,
+  /** Wrist to the middle of a closed fist, about half the hand's 0.108. */
+  handToGrip: 0.054,
 } as const;
 
 /** Heel to ankle joint as a share of foot length: a working assumption, no table read. */

@@ -1,4 +1,5 @@
-import type { Sourced } from './sourced.ts';
+import type { ActionName } from './actions.ts';
+import type { Knowledge, Sourced } from './sourced.ts';
 
 /**
  * How strong people are at which angle, before any test of the athlete at hand.
@@ -82,17 +83,105 @@ export const hipExtensionPerKg: Readonly<Record<'male' | 'female' | 'pooled', So
   pooled: hip(3.5),
 };
 
+/** Strength of an action by angle before any test: shape, and size at one angle by body mass. */
+export interface StrengthCurve {
+  /** Degrees of flexion and share of the value at `atDeg`. */
+  readonly anglesDeg: readonly number[];
+  readonly share: readonly number[];
+  readonly atDeg: number;
+  /** N·m per kg of body mass at `atDeg`, one side. */
+  readonly perKg: Readonly<Record<'male' | 'female' | 'pooled', Sourced>>;
+}
+
 /**
- * Ankle plantarflexion near dorsiflexion, N·m per kg: 207.8 ± 38.1 N·m at 25° (ten men, Solianik;
- * read) with the knee straight, times 0.75 for a bent knee (0.60–0.94 across three studies), over
- * about 78 kg. One number for all angles: in the lifts covered the ankle stays dorsiflexed.
+ * Log spreads of a test against these curves: between persons, and of one point around a scaled
+ * curve (test error 4 % with 15 % for the shape; working values).
  */
-export const plantarflexionPerKg: Sourced = {
-  value: 2,
-  unit: 'N·m/kg',
-  spread: 0.5,
+export const curveSpread = { person: 0.25, point: 0.155 } as const;
+
+/** Strength curves of the actions other than knee extension, which has its own above. */
+export const strengthCurves: Readonly<
+  Record<Exclude<ActionName, 'knee extension'>, StrengthCurve>
+> = {
+  'hip extension': { ...hipExtensionShape, atDeg: 90, perKg: hipExtensionPerKg },
+  /**
+   * Men 0.85–1.20 extended, 1.15–1.62 in mid-range, 0.96–1.54 flexed (Šarabon 2021; read), taken
+   * at 20°, 60° and 95°; women at 0.84 of men per kg (norms at 80°, PMC10823066; read). A review
+   * recalled otherwise puts the seated peak at 20–45°: carried as spread.
+   */
+  'knee flexion': {
+    anglesDeg: [0, 20, 60, 95, 130],
+    share: [0.68, 0.74, 1, 0.9, 0.6],
+    atDeg: 60,
+    perKg: sexes(1.385, 1.16, 'Šarabon 2021, Front Physiol 12:767941; PMC10823066'),
+  },
+  /**
+   * Flat: one large study finds the most at 105° of 0–105° (Ito 2024, Isokinet Exerc Sci 32:359;
+   * read), older models near 0° (recalled). Size between 2.0 and 2.9 N·m/kg of two models (recalled).
+   */
+  'hip flexion': {
+    anglesDeg: [-20, 120],
+    share: [1, 1],
+    atDeg: 45,
+    perKg: sexes(2.4, 1.7, 'Anderson 2007; Chaffin and Andersson (recalled)', 'recalled'),
+  },
+  /**
+   * 207.8 ± 38.1 N·m at 25° of dorsiflexion in ten men, falling steadily toward plantarflexion
+   * (Solianik, Baltic J Sport Health Sci; read); the shape between from a recalled cosine with its
+   * peak at 23° (Anderson 2007). Straight knee.
+   */
+  'ankle plantarflexion': {
+    anglesDeg: [-45, -25, 0, 25, 40],
+    share: [0.2, 0.45, 0.82, 1, 0.97],
+    atDeg: 25,
+    perKg: sexes(2.66, 1.9, 'Solianik; women 35 % lower (Fugl-Meyer 1980)'),
+  },
+  /**
+   * 85, 60 and 52 N·m for men and 43, 23 and 24 for women at 90°, 45° and 135° of flexion (Kamon
+   * 1981 in Johnson, Biomechanics and Exercise Physiology, Table 2.2.2, read as included angles).
+   */
+  'elbow flexion': {
+    anglesDeg: [0, 45, 90, 135],
+    share: [0.5, 0.7, 1, 0.6],
+    atDeg: 90,
+    perKg: sexes(1.09, 0.69, 'Kamon 1981 in Johnson, Table 2.2.2'),
+  },
+  /**
+   * Flexion over 1.19 (Lategan and Krüger 2003, isokinetic; read); broad peak from 60° to 100°, about
+   * 78 % at 30° and 120° (recalled).
+   */
+  'elbow extension': {
+    anglesDeg: [0, 30, 60, 100, 120, 140],
+    share: [0.6, 0.78, 1, 1, 0.78, 0.6],
+    atDeg: 80,
+    perKg: sexes(0.92, 0.58, 'Lategan and Krüger 2003; Kamon 1981'),
+  },
+  /** Men 89.9 N·m at 0° and 68.6 at 45°, women about half (occupational study; read); beyond 45° continued. */
+  'shoulder flexion': {
+    anglesDeg: [-20, 0, 45, 90, 150],
+    share: [1, 1, 0.763, 0.6, 0.4],
+    atDeg: 0,
+    perKg: sexes(1.15, 0.7, 'dynamic shoulder flexion strength, occupational study'),
+  },
+  /** Nothing was found by angle: as strong as shoulder flexion at 0°, at every angle (prior). */
+  'shoulder horizontal adduction': {
+    anglesDeg: [-20, 120],
+    share: [1, 1],
+    atDeg: 45,
+    perKg: sexes(1.15, 0.7, 'no number found; taken as shoulder flexion', 'prior'),
+  },
+};
+
+/**
+ * Plantarflexion torque with the knee bent by 90° or more over that with it straight: 0.60 to 0.94
+ * in three studies (PMID 39577118; Fugl-Meyer 1980; a student thesis; read), the middle here.
+ */
+export const bentKneePlantarflexion: Sourced = {
+  value: 0.75,
+  unit: 'ratio',
+  spread: 0.15,
   known: 'derived',
-  source: 'Solianik, Baltic J Sport Health Sci; ratio from three studies 0.60–0.94',
+  source: 'PMID 39577118; Fugl-Meyer 1980',
 };
 
 /**
@@ -157,6 +246,22 @@ export const repetitionChart = {
 
 function perKg(value: number, source: string): Sourced {
   return { value, unit: 'N·m/kg', spread: 0.22 * value, known: 'derived', source };
+}
+
+function sexes(
+  male: number,
+  female: number,
+  source: string,
+  known: Knowledge = 'derived',
+): StrengthCurve['perKg'] {
+  const row = (value: number): Sourced => ({
+    value,
+    unit: 'N·m/kg',
+    spread: 0.25 * value,
+    known,
+    source,
+  });
+  return { male: row(male), female: row(female), pooled: row((male + female) / 2) };
 }
 
 function hip(value: number): Sourced {

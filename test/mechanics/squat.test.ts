@@ -33,7 +33,8 @@ function squatWithLean(leanDeg: number): Lift {
 function sideTorques(leanDeg: number, kneeDeg: number, bar: number) {
   const asked = demandOf(squatWithLean(leanDeg), man, bar)(kneeDeg * radians);
   if ('impossible' in asked) throw new Error(asked.impossible);
-  return asked.torques;
+  const { ankle = Number.NaN, knee = Number.NaN, hip = Number.NaN } = asked.torques;
+  return { ankle, knee, hip };
 }
 
 describe('planar squat, derived case: 80 kg, 1.80 m, shank lean 30°, thigh level (hand calculation on de Leva masses and Drillis–Contini lengths, not published)', () => {
@@ -82,8 +83,11 @@ describe('squats by depth', () => {
   });
 });
 
+const onTwoFlatFeet = ({ support, leading, sides, contact }: Lift) =>
+  support === 'feet' && leading === 'knee' && sides === 2 && !contact;
+
 const someSquat = fc.record({
-  lift: fc.constantFrom(...lifts.filter(({ support }) => support === 'feet')),
+  lift: fc.constantFrom(...lifts.filter(onTwoFlatFeet)),
   stature: fc.double({ min: 1.5, max: 2.05, noNaN: true }),
   mass: fc.double({ min: 45, max: 130, noNaN: true }),
   reference: fc.constantFrom('female' as const, 'male' as const, 'pooled' as const),
@@ -185,7 +189,7 @@ describe('identities of statics, on random bodies, bars and depths', () => {
       if ('impossible' in middle) throw new Error(middle.impossible);
       const torques = requiredTorques(middle.placement, middle.loads);
       for (const joint of ['ankle', 'knee', 'hip'] as const)
-        work -= torques[joint] * (b.angles[joint] - a.angles[joint]);
+        work -= (torques[joint] ?? 0) * ((b.angles[joint] ?? 0) - (a.angles[joint] ?? 0));
     }
     const [first, last] = [at(0), at(steps)];
     const change =

@@ -27,13 +27,16 @@ function bootMoment(
     foot: none,
     shank: none,
     thigh: none,
+    'trunk and head': none,
     'trunk, head and arms': none,
+    'upper arm': none,
+    'forearm and hand': none,
     'shank and foot': { length: 1, mass: leg.weight, centre: leg.at },
   };
   const chain = [{ segment: 'shank and foot', joint: 'knee', near: 'proximal', turn: 1 }] as const;
   const placed = placeChain(chain, segments, origin, 90 * degrees, { knee: belowHorizontal });
   const load = { mass: boot.weight, on: 'shank and foot', along: boot.at, across: 0 } as const;
-  return requiredTorques(placed, [load], gravity).knee;
+  return requiredTorques(placed, [load], gravity).knee ?? Number.NaN;
 }
 
 describe('textbook statics', () => {

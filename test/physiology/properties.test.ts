@@ -22,7 +22,7 @@ const every: ReadonlySet<Mechanism> = new Set(mechanisms);
 
 const hold = fc.record({
   kind: fc.constant('hold' as const),
-  of: fc.constant({ joint: 'knee' as const }),
+  of: fc.constant({ action: 'knee extension' as const }),
   at: fc.integer({ min: 15, max: 115 }).map((deg) => deg * radians),
   effort: fc.double({ min: 0.4, max: 1, noNaN: true }),
   sets: fc.integer({ min: 1, max: 6 }),
@@ -73,8 +73,14 @@ function gains(
   const block = { weeks: forWeeks, sessionsPerWeek: 2, exercises: work, progress, deloads: [] };
   const state = train(athlete, block, c);
   const own = coefficientsFor(athlete.trained, c);
-  const { knee } = athlete.groups;
-  return torqueRatio(knee, state.changes.knee, 'isometric', own, counted).map((r) => r - 1);
+  const knee = athlete.groups['knee extension'];
+  const ratios = torqueRatio(knee, state.changes['knee extension'], 'isometric', own, counted);
+  return ratios.flatMap((ratio, i) => (inReach(gridDeg[i] ?? 0) ? [ratio - 1] : []));
+}
+
+/** Angles a knee takes; the grid goes further for other joints. */
+function inReach(deg: number): boolean {
+  return deg >= 0 && deg <= 140;
 }
 
 const withMoreSets = (work: Exercise, more: number): Exercise => ({
@@ -84,7 +90,7 @@ const withMoreSets = (work: Exercise, more: number): Exercise => ({
 
 describe('properties of the forecast', () => {
   it('zero dose gives zero gain, in torque and in every heaviest single', () => {
-    expect(gains([], 8)).toEqual(gridDeg.map(() => 0));
+    expect(gains([], 8)).toEqual(gridDeg.filter(inReach).map(() => 0));
     const before = untrainedState(person);
     const idle = train(
       person,
@@ -130,7 +136,7 @@ describe('properties of the forecast', () => {
       { length: 6 },
       (_, i): Exercise => ({
         kind: 'hold',
-        of: { joint: 'knee' },
+        of: { action: 'knee extension' },
         at: (20 + 18 * i) * radians,
         effort: 1,
         sets: 20,

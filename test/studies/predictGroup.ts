@@ -33,7 +33,7 @@ function rangeOf(name: string, fromDeg: number, toDeg: number, athlete?: Athlete
   if (!lift) throw new Error(`no lift ${name}`);
   const range = { lift, from: fromDeg * radians, to: toDeg * radians };
   if (!athlete) return range;
-  const strength = restingCapacity(athlete).knee;
+  const strength = restingCapacity(athlete)['knee extension'];
   // A machine whose resistance equals the athlete's own best at every angle, both legs.
   return { ...range, machine: { load: 1, torqueAt: (angle) => 2 * atAngle(strength, angle) } };
 }
@@ -42,7 +42,7 @@ function exerciseOf(work: StudyWork, athlete: Athlete, c: Coefficients): Exercis
   if (work.hold)
     return {
       kind: 'hold',
-      of: { joint: work.hold },
+      of: { action: work.hold },
       at: work.toDeg * radians,
       effort: work.effort ?? 1,
       sets: work.sets,
@@ -100,14 +100,14 @@ function predicted(
     return (then?.load ?? 0) / (before?.load ?? 1) - 1;
   }
   if (observed.kind === 'growth') {
-    const { heads } = after.changes.knee;
+    const { heads } = after.changes['knee extension'];
     const mean = (growth: readonly number[]) =>
       growth.reduce((sum, g, r) => sum + g * (regions.area[r] ?? 0), 0);
     return heads.reduce((sum, head) => sum + mean(head.growth), 0) / heads.length;
   }
   const ratio = torqueRatio(
-    athlete.groups.knee,
-    after.changes.knee,
+    athlete.groups['knee extension'],
+    after.changes['knee extension'],
     'isometric',
     coefficientsFor(athlete.trained, c),
     new Set(mechanisms),

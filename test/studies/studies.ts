@@ -29,7 +29,7 @@ export type Observed = ObservedSingle | ObservedTorque | ObservedGrowth;
 
 export interface StudyWork {
   readonly lift?: string;
-  readonly hold?: 'knee';
+  readonly hold?: 'knee extension';
   readonly fromDeg?: number;
   readonly toDeg: number;
   /** Share of the range's heaviest single; "matched" makes a machine as strong as the athlete. */
@@ -220,7 +220,7 @@ const mcmahon = (group: string, toDeg: number, changes: readonly number[]) => ({
 });
 
 const hold = (toDeg: number, effort: number, sets: number, reps: number, seconds: number) => ({
-  hold: 'knee' as const,
+  hold: 'knee extension' as const,
   toDeg,
   effort,
   sets,

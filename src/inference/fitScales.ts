@@ -1,0 +1,34 @@
+import { meanTorque, type OtherAction, type Scales } from '../physiology/athlete.ts';
+import { actionNames } from '../tables/actions.ts';
+import { curveSpread } from '../tables/strength.ts';
+
+/** A measured isometric torque of some action: degrees, N·m. */
+export interface MeasuredAction {
+  readonly action: string;
+  readonly deg: number;
+  readonly torque: number;
+}
+
+/**
+ * Strength of one athlete over the mean person's in the actions other than knee extension.
+ *
+ * One size for each action: the mean log ratio of measured to tabled torque, held toward the mean
+ * person as far as few points and the unsure shape leave it open (normal prior and scatter).
+ */
+export function fitScales(
+  reference: 'female' | 'male' | 'pooled',
+  bodyMass: number,
+  measured: readonly MeasuredAction[],
+): Scales {
+  const scales: Partial<Record<OtherAction, number>> = {};
+  for (const action of actionNames) {
+    if (action === 'knee extension') continue;
+    const logs = measured
+      .filter((point) => point.action === action)
+      .map(({ deg, torque }) => Math.log(torque / meanTorque(action, reference, bodyMass, deg)));
+    if (logs.length === 0) continue;
+    const sum = logs.reduce((total, log) => total + log, 0);
+    scales[action] = Math.exp(sum / (logs.length + (curveSpread.point / curveSpread.person) ** 2));
+  }
+  return scales;
+}

@@ -1,0 +1,46 @@
+/** Pages about the catalogue of lifts: the list, and one lift with its drawing. */
+import type { LookedUp } from '../lookUpLift.ts';
+import type { Report } from './report.ts';
+import { drawFigures } from './stickFigure.ts';
+import { listInWords } from './words.ts';
+
+/** The names of all lifts, by the joint that leads. */
+export function liftList(byJoint: ReadonlyMap<string, readonly string[]>): Report {
+  return {
+    title: 'Lifts',
+    sections: [...byJoint].map(([joint, names]) => ({
+      heading: `led by the ${joint === 'shoulder across' ? 'shoulder, across the body' : joint}`,
+      blocks: [{ kind: 'text', text: `${listInWords(names)}.` }],
+    })),
+  };
+}
+
+/** What the model takes a lift to be, in words. */
+export function liftPage({ lift, postures }: LookedUp): Report {
+  const angles = postures.map(({ deg }) => `${deg.toFixed(0)}°`);
+  const sides = lift.sides === 2 ? 'both sides share the load' : 'one side works';
+  return {
+    title: lift.name,
+    sections: [
+      {
+        heading: 'What is assumed',
+        blocks: [
+          {
+            kind: 'text',
+            text: `The ${lift.leading} leads; drawn at ${listInWords(angles)} of flexion for a person of 1.75 m; ${sides}.`,
+          },
+          { kind: 'list', items: lift.assumed },
+          { kind: 'text', text: `Source: ${lift.source}` },
+        ],
+      },
+    ],
+  };
+}
+
+/** The drawing of both postures, as text. */
+export function liftDrawing({ lift, postures }: LookedUp): string {
+  return drawFigures(
+    lift,
+    postures.map(({ placement }) => placement),
+  );
+}

@@ -1,0 +1,245 @@
+import type { ChainLink, Lift } from '../mechanics/lift.ts';
+
+/** Lifts of the arms, seen from the side, and presses in the plane across the body. */
+
+/** From a trunk that is held still: the upper arm hangs along it, the forearm goes on straight. */
+const arm: readonly ChainLink[] = [
+  { segment: 'upper arm', joint: 'shoulder', near: 'proximal', turn: -1, offsetDeg: 180 },
+  { segment: 'forearm and hand', joint: 'elbow', near: 'proximal', turn: -1 },
+];
+
+const upright = { chain: arm, supportDirectionDeg: 0, support: 'seat', sides: 2 } as const;
+const inHand = { kind: 'mass', on: 'forearm and hand', along: 1, across: 0 } as const;
+
+/** Across the body, one arm of two: straight out to the side at 0°, straight up at 90°. */
+const across = {
+  chain: [
+    { segment: 'upper arm', joint: 'shoulder across', near: 'proximal', turn: -1 },
+    { segment: 'forearm and hand', joint: 'elbow', near: 'proximal', turn: -1 },
+  ],
+  supportDirectionDeg: 90,
+  support: 'seat',
+  sides: 2,
+  leading: 'shoulder across',
+  resistance: inHand,
+} as const;
+
+const curl = { ...upright, leading: 'elbow', rangeDeg: [10, 135] } as const;
+const stillTrunk = 'The trunk stays still and the wrist straight.';
+const acrossPlane =
+  'Both arms move in one upright plane across the shoulders (elbows out to the sides); tucked elbows are not drawn. The shoulder blades stay still.';
+const handsMeet =
+  'The hands draw together on the way up, as dumbbells do; on a bar they cannot, and push sideways instead.';
+
+const elbowFlexion: readonly Lift[] = [
+  {
+    ...curl,
+    name: 'standing curl',
+    follow: [{ joint: 'shoulder', rule: 'linear', fromDeg: 0, perLeading: 0 }],
+    resistance: inHand,
+    assumed: [stillTrunk, 'The upper arm hangs straight down (a simplification).'],
+    source: 'Statics.',
+  },
+  {
+    ...curl,
+    name: 'incline curl',
+    supportDirectionDeg: -40,
+    follow: [{ joint: 'shoulder', rule: 'linear', fromDeg: -40, perLeading: 0 }],
+    resistance: inHand,
+    assumed: [
+      stillTrunk,
+      'The back lies 40° from upright and the upper arm hangs straight down (a guess).',
+    ],
+    source: 'Statics.',
+  },
+  {
+    ...curl,
+    name: 'preacher curl',
+    chain: [{ segment: 'forearm and hand', joint: 'elbow', near: 'proximal', turn: -1 }],
+    // The upper arm lies on the pad and points forward and down.
+    supportDirectionDeg: 135,
+    follow: [],
+    resistance: inHand,
+    assumed: ['The upper arm lies on a pad that slopes 45° (a guess: measure yours).'],
+    source: 'Statics.',
+  },
+  {
+    ...curl,
+    name: 'cable curl',
+    follow: [{ joint: 'shoulder', rule: 'linear', fromDeg: 0, perLeading: 0 }],
+    resistance: { ...inHand, kind: 'cable', x: 0.5, y: -1.35 },
+    assumed: [
+      stillTrunk,
+      'The upper arm hangs straight down (a simplification).',
+      'The pulley stands 50 cm in front of and 135 cm below the shoulder joint (a guess: measure yours).',
+    ],
+    source: 'Statics.',
+  },
+  {
+    name: 'chin-up',
+    // From the hands down: forearm to the elbow, upper arm to the shoulder, then trunk and legs.
+    chain: [
+      { segment: 'forearm and hand', joint: 'hinge', near: 'distal', turn: -1 },
+      { segment: 'upper arm', joint: 'elbow', near: 'distal', turn: 1 },
+      {
+        segment: 'trunk and head',
+        joint: 'shoulder',
+        near: 'proximal',
+        turn: 1,
+        offsetDeg: 180,
+      },
+      { segment: 'thigh', joint: 'hip', near: 'proximal', turn: -1 },
+      { segment: 'shank and foot', joint: 'knee', near: 'proximal', turn: 1 },
+    ],
+    supportDirectionDeg: 180,
+    support: 'bar',
+    sides: 2,
+    leading: 'elbow',
+    rangeDeg: [10, 130],
+    follow: [
+      { joint: 'hinge', rule: 'linear', fromDeg: 0, perLeading: 0.48 },
+      { joint: 'shoulder', rule: 'balance' },
+    ],
+    resistance: { kind: 'mass', on: 'trunk and head', along: 1, across: 0, below: 0.3 },
+    assumed: [
+      'Read as an elbow lift: what the muscles that pull the upper arm down can do is not known here and never limits it.',
+      'The forearm tilts by 0.48 degree for each degree at the elbow, which keeps the shoulder about under the bar (geometry of nearly equal arm lengths); the body hangs balanced under the hands with hips and knees straight.',
+      'An added weight hangs from a belt at the hip joint.',
+    ],
+    source: 'Statics.',
+  },
+];
+
+const elbowExtension: readonly Lift[] = [
+  {
+    ...upright,
+    name: 'overhead triceps extension',
+    leading: 'elbow',
+    rangeDeg: [0, 125],
+    follow: [{ joint: 'shoulder', rule: 'linear', fromDeg: 180, perLeading: 0 }],
+    resistance: inHand,
+    assumed: [stillTrunk, 'The upper arm points straight up (a simplification).'],
+    source: 'Statics.',
+  },
+  {
+    ...upright,
+    name: 'triceps pushdown',
+    leading: 'elbow',
+    rangeDeg: [0, 110],
+    follow: [{ joint: 'shoulder', rule: 'linear', fromDeg: 5, perLeading: 0 }],
+    resistance: { ...inHand, kind: 'cable', x: 0.35, y: 0.6 },
+    assumed: [
+      stillTrunk,
+      'The upper arm hangs 5° in front of straight down (a guess).',
+      'The pulley stands 35 cm in front of and 60 cm above the shoulder joint (a guess: measure yours).',
+    ],
+    source: 'Statics.',
+  },
+  {
+    ...upright,
+    name: 'lying triceps extension',
+    // Face up, the trunk points level from the hip back to the head.
+    supportDirectionDeg: -90,
+    leading: 'elbow',
+    rangeDeg: [0, 125],
+    follow: [{ joint: 'shoulder', rule: 'linear', fromDeg: 100, perLeading: 0 }],
+    resistance: inHand,
+    assumed: ['The upper arm leans 10° from straight up toward the head (a guess).'],
+    source: 'Statics.',
+  },
+];
+
+const presses: readonly Lift[] = [
+  {
+    ...across,
+    name: 'bench press',
+    rangeDeg: [-15, 80],
+    follow: [{ joint: 'elbow', rule: 'direction', deg: -6 }],
+    assumed: [
+      acrossPlane,
+      handsMeet,
+      'The forearm leans 6° inward all the way, so that the elbow extensors take a share (a guess: with a bar the hands can also push outward or inward, which is not seen from outside).',
+    ],
+    source: 'Statics; direction with grip width from Mausehund 2022.',
+  },
+  {
+    ...across,
+    name: 'close-grip bench press',
+    rangeDeg: [-10, 70],
+    follow: [{ joint: 'elbow', rule: 'direction', deg: -18 }],
+    assumed: [
+      acrossPlane,
+      handsMeet,
+      'The forearm leans 18° inward all the way (a guess; that a narrow grip moves torque from shoulder to elbow is published, Mausehund 2022).',
+    ],
+    source: 'Statics; direction with grip width from Mausehund 2022.',
+  },
+  {
+    ...across,
+    name: 'floor press',
+    rangeDeg: [0, 80],
+    follow: [{ joint: 'elbow', rule: 'direction', deg: -6 }],
+    assumed: [
+      acrossPlane,
+      handsMeet,
+      'The upper arm stops level, on the floor; it touches and does not rest.',
+      'The forearm leans 6° inward all the way (a guess).',
+    ],
+    source: 'Statics.',
+  },
+  {
+    ...across,
+    name: 'dumbbell fly',
+    rangeDeg: [-10, 80],
+    follow: [{ joint: 'elbow', rule: 'linear', fromDeg: 20, perLeading: 0 }],
+    assumed: [acrossPlane, 'The elbow stays bent 20° (a guess).'],
+    source: 'Statics.',
+  },
+  {
+    ...upright,
+    name: 'overhead press',
+    leading: 'elbow',
+    rangeDeg: [0, 130],
+    follow: [{ joint: 'shoulder', rule: 'end on line', deg: 0, across: 0.08 }],
+    resistance: inHand,
+    assumed: [
+      stillTrunk,
+      'Seen from the side, elbows forward: the bar rises straight, 8 cm in front of the shoulder joint (a guess). Elbows out to the sides are not drawn.',
+    ],
+    source: 'Statics.',
+  },
+];
+
+const raises: readonly Lift[] = [
+  {
+    ...upright,
+    name: 'front raise',
+    leading: 'shoulder',
+    rangeDeg: [5, 95],
+    follow: [{ joint: 'elbow', rule: 'linear', fromDeg: 10, perLeading: 0 }],
+    resistance: inHand,
+    assumed: [stillTrunk, 'The elbow stays bent 10° (a guess).'],
+    source: 'Statics.',
+  },
+  {
+    ...upright,
+    name: 'lateral raise',
+    leading: 'shoulder',
+    rangeDeg: [5, 95],
+    follow: [{ joint: 'elbow', rule: 'linear', fromDeg: 15, perLeading: 0 }],
+    resistance: inHand,
+    assumed: [
+      stillTrunk,
+      'The arms rise to the side but are treated as if they rose forward: the torque is the same, the strength is that of shoulder flexion (a simplification).',
+      'The elbow stays bent 15° (a guess).',
+    ],
+    source: 'Statics.',
+  },
+];
+
+export const armLifts: readonly Lift[] = [
+  ...elbowFlexion,
+  ...elbowExtension,
+  ...presses,
+  ...raises,
+];
