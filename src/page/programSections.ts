@@ -29,6 +29,7 @@ export function programSections(results: Results): Section[] {
         ),
       },
       ...demandBlocks(program, results),
+      ...sharingBlocks(program),
       { kind: 'text', text: landingSentence(program) },
       bandTable(program),
       ...careBlocks(program, results),
@@ -128,6 +129,29 @@ function demandBlocks(program: ProgramResult, results: Results): Block[] {
       },
     },
   ];
+}
+
+/** Muscles named at most, and the effort from which one is named. */
+const named = { most: 6, from: 0.1 };
+
+/** How muscles, also those over two joints, share the hardest posture of each lift. */
+function sharingBlocks(program: ProgramResult): Block[] {
+  const items = program.plan.exercises.flatMap(({ exercise, shared }) => {
+    if (exercise.kind !== 'lift' || !shared) return [];
+    const working = shared.efforts
+      .filter(({ effort }) => effort >= named.from)
+      .slice(0, named.most);
+    if (working.length === 0) return [];
+    const list = listInWords(working.map(({ muscle, effort }) => `${muscle} ${percent(effort)}`));
+    const tied =
+      shared.together < 0.95
+        ? ` Muscles over two joints pull against each other here: the joints give ${percent(1 - shared.together)} less together than one by one.`
+        : '';
+    return [
+      `${capital(exercise.range.lift.name)} at ${degrees(shared.at)}: carried with the least total effort by ${list} (of what each can give).${tied}`,
+    ];
+  });
+  return items.length === 0 ? [] : [{ kind: 'list', items }];
 }
 
 function demandSentence(lifts: readonly PlannedExercise[], action: ActionName): string {

@@ -3,7 +3,7 @@ import { type Demand, demandOf, type ResistanceTable } from '../mechanics/demand
 import type { Lift } from '../mechanics/lift.ts';
 import type { Body, Impossible } from '../mechanics/posture.ts';
 import { risingRoot } from '../numeric/rootFinding.ts';
-import { type Action, type ActionName, actionNames, actions } from '../tables/actions.ts';
+import { type ActionName, actionNames, actions, carriesItself } from '../tables/actions.ts';
 
 /** Largest torque by angle of each action, N·m, one side. */
 export type Capacity = Readonly<Record<ActionName, OverAngles>>;
@@ -73,19 +73,15 @@ export type Efforts = Readonly<Partial<Record<ActionName, number>>>;
  */
 export function effortsOf(asked: Demand, capacity: Capacity, strength = 1): Efforts {
   const efforts: Partial<Record<ActionName, number>> = {};
-  for (const { name, joint, sense, carriedBelow } of table) {
+  for (const name of actionNames) {
+    const { joint, sense } = actions[name];
     const needed = sense * (asked.torques[joint] ?? 0);
     const angle = asked.angles[joint] ?? 0;
-    if (needed > 0 && angle > carriedBelow)
+    if (needed > 0 && !carriesItself(name, angle))
       efforts[name] = needed / atAngle(capacity[name], angle) / strength;
   }
   return efforts;
 }
-
-const table = actionNames.map((name) => {
-  const { joint, sense, carriedBelowDeg = Number.NEGATIVE_INFINITY }: Action = actions[name];
-  return { name, joint, sense, carriedBelow: (carriedBelowDeg * Math.PI) / 180 };
-});
 
 /** The action of a posture that is asked most, and how much. */
 export function hardest(

@@ -15,6 +15,7 @@ import {
   stickingPoint,
 } from './heaviestLoad.ts';
 import { type LoadRule, loadOf } from './load.ts';
+import { type SharedLoad, sharedLoad } from './sharing.ts';
 import {
   type HeaviestSingle,
   heaviestSingles,
@@ -78,6 +79,13 @@ export interface PlannedExercise {
    * of the range that can still be held, radians; the latter missing if none can.
    */
   readonly weak?: { readonly at: number; readonly held?: readonly [number, number] };
+  /** How muscles share the hardest posture of the first week; only for lifts. */
+  readonly shared?: {
+    readonly at: number;
+    /** What the joints of the heaviest single give together over what each gives alone. */
+    readonly together: number;
+    readonly efforts: SharedLoad['efforts'];
+  };
   /** True when the range's own tested single was used for the load. */
   readonly tested: boolean;
 }
@@ -146,19 +154,45 @@ function planLift(
   const heaviest = measured?.best ?? predicted.load;
   const { sets, reps, tempo } = work;
   const load = loadOf(work.load, heaviest, reps);
+  const strength = liftFactor(athlete, lift.name, range.to);
+  const capacity = restingCapacity(athlete);
+  const samples = samplesOf(range, athlete.body, capacity, load, strength);
   return {
     exercise: { kind: 'lift', range, load, heaviest, sets, reps, tempo },
     heaviest: predicted,
-    samples: samplesOf(
-      range,
-      athlete.body,
-      restingCapacity(athlete),
-      load,
-      liftFactor(athlete, lift.name, range.to),
-    ),
+    samples,
+    ...sharedAtHardest(range, athlete, { first: load, heaviest }, strength),
     ...(heaviest > 0 ? {} : bodyTooHeavy(range, athlete)),
     tested: measured !== undefined,
   };
+}
+
+/**
+ * How the muscles share the hardest posture of the first week.
+ *
+ * Muscles over two joints pull against each other, so the joints together give less than one by
+ * one. The heaviest single is known to be possible: strength is raised until it just is, and the
+ * loss is told.
+ */
+function sharedAtHardest(
+  range: Range,
+  athlete: Athlete,
+  loads: { readonly first: number; readonly heaviest: number },
+  strength: number,
+): Pick<PlannedExercise, 'shared'> {
+  const capacity = restingCapacity(athlete);
+  const askedAt = (load: number) => {
+    const at = stickingPoint(range, athlete.body, capacity, load).angle;
+    const found = demandsOver(range, athlete.body, load).find(({ leading }) => leading === at);
+    return found && !('impossible' in found.asked) ? { at, asked: found.asked } : undefined;
+  };
+  const [single, first] = [askedAt(loads.heaviest), askedAt(loads.first)];
+  const together = single && sharedLoad(single.asked, capacity, strength)?.multiple;
+  if (!first || !together) return {};
+  const load = sharedLoad(first.asked, capacity, strength / Math.min(together, 1));
+  return load
+    ? { shared: { at: first.at, together: Math.min(together, 1), efforts: load.efforts } }
+    : {};
 }
 
 /** Where a range cannot be held with no load at all, and where it can. */

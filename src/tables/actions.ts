@@ -127,3 +127,9 @@ export function byAction<T>(value: (action: ActionName) => T): Record<ActionName
     T
   >;
 }
+
+/** Whether the joint is so straight that it carries by itself what would ask an action's muscles. */
+export function carriesItself(action: ActionName, angle: number): boolean {
+  const { carriedBelowDeg }: Action = actions[action];
+  return carriedBelowDeg !== undefined && (angle * 180) / Math.PI <= carriedBelowDeg;
+}
