@@ -66,7 +66,7 @@ export function oneWeekLater(
     return change.drive[contraction].map((now, i) => toward(now, goal[i] ?? 0, c.driveWeeks));
   };
   const heads = change.heads.map((now, h) => {
-    const goal = headGoal(group.heads[h], dose.tension, length, c);
+    const goal = headGoal(group.heads[h], dose.tension, shortOrLong[group.action], c);
     return {
       growth: now.growth.map((g, r) => toward(g, goal.growth[r] ?? 0, c.growthWeeks)),
       lengthened: toward(now.lengthened, goal.lengthened, c.seriesWeeks),
@@ -126,7 +126,7 @@ function headGoal(
   c: Coefficients,
 ): HeadChange {
   const sum = (weight: (x: number) => number) =>
-    tension.reduce((total, dose, i) => total + dose * weight(shortOrLong(length[i] ?? 0)), 0);
+    tension.reduce((total, dose, i) => total + dose * weight(length[i] ?? 0), 0);
   const all = sum(() => 1);
   if (all === 0) return unchangedHead;
   const filled = (dose: number, half: number) => dose / (dose + half);
@@ -142,9 +142,6 @@ function headGoal(
   };
 }
 
-/** Whether work is short (−1) or long (1), from the length scale. */
-const shortOrLong = (at: number) => Math.tanh((at - regions.neutralDeg) / kernel.lengthScaleDeg);
-
 /**
  * Muscle length at each grid angle on the scale of knee flexion: 0 where an action's muscles are
  * shortest, 110 where they are longest, straight between. The kernel was fitted on the knee
@@ -155,13 +152,17 @@ const lengthScales = byAction((name) => {
   return gridDeg.map((deg) => (110 * (deg - shortDeg)) / (longDeg - shortDeg));
 });
 
+/** Whether work at each grid angle is short (−1) or long (1): an S-curve of the length scale. */
+const shortOrLong = byAction((name) =>
+  lengthScales[name].map((at) => Math.tanh((at - regions.neutralDeg) / kernel.lengthScaleDeg)),
+);
+
 /**
  * Torque of a group after training over its torque before, by angle, in a test of one kind.
  *
  * (1 + drive gain) times the muscles' changed over unchanged torque, never above the largest gain
- * seen in a group. The drive gain is the
- * amplitude times the filled share; work of the other contraction passes only part of its share
- * and only into what is still unfilled.
+ * seen in a group. The drive gain is the amplitude times the filled share; work of the other
+ * contraction passes only part of its share and only into what is still unfilled.
  *
  * @param counted mechanisms to include, for splitting a gain between them
  */

@@ -15,7 +15,7 @@ import {
   samplesOf,
   setMoments,
 } from './exercise.ts';
-import { type Capacity, effortsOf, hardest, heaviestLoad } from './heaviestLoad.ts';
+import { type Capacity, effortsOf, hardest, heaviestLoad, stickingPoint } from './heaviestLoad.ts';
 import {
   capacityAfter,
   restingCapacity,
@@ -93,15 +93,15 @@ class WeekOfTraining {
     const { range, reps, heaviest } = exercise;
     const strength = liftFactor(athlete, range.lift.name, range.to);
     const planned = exercise.load * (1 + block.progress) ** (this.week - 1);
-    const samplesWith = (capacity: Capacity, load: number) =>
-      samplesOf(range, athlete.body, capacity, load, strength);
-    let samples = samplesWith(restingCapacity(athlete), planned);
+    const samplesWith = (load: number) =>
+      samplesOf(range, athlete.body, restingCapacity(athlete), load, strength);
+    let samples = samplesWith(planned);
     // Strength gained so far, seen as the fall of effort under the same load; saves solving for
     // the heaviest load each week.
-    const now = hardestEffort(samplesWith(this.capacity, planned));
+    const now = stickingPoint(range, athlete.body, this.capacity, planned).effort / strength;
     const stronger = Math.max(hardestEffort(samples) / now, 1);
     const load = Math.min(planned, heaviest * stronger);
-    if (load < planned) samples = samplesWith(restingCapacity(athlete), load);
+    if (load < planned) samples = samplesWith(load);
     const fresh = freshness(reps, {
       share: load / heaviest,
       shareNow: load / (heaviest * stronger),
