@@ -3,7 +3,7 @@ import { type Calibration, isPlausible } from './inference/calibrateLifts.ts';
 import type { Problem } from './notebook/problem.ts';
 import type { HoldWork, LiftTest, LiftWork, Program } from './notebook/scenario.ts';
 import type { Source } from './notebook/source.ts';
-import type { PlannedExercise } from './physiology/planProgram.ts';
+import type { HeldLoad, PlannedExercise } from './physiology/planProgram.ts';
 import { actions } from './tables/actions.ts';
 
 /** Tested singles that sit oddly beside the other tests: allowed, but worth a look. */
@@ -18,7 +18,7 @@ export function testRemarks(
   return [
     {
       code: 'odd-test',
-      message: `the tested ${test.lift} of ${kg(test.best)} to ${degreesOf(test.to)} does not fit the other tests: they suggest about ${kg(own.predicted)}`,
+      message: `the tested ${test.lift} of ${kg(test.best)} to ${degreesOf(test.to)} does not fit what is known of this athlete’s strength: expected about ${kg(own.predicted)}`,
       at: source.at([...test.path, 'best']),
       hint: 'check unit, depth and date; forecasts for this lift rest on it',
     },
@@ -34,7 +34,7 @@ export function loadProblems(
   return program.work.flatMap((work, i) => {
     const plan = planned[i];
     if (!plan) return [];
-    if (work.kind === 'hold') return plan.holdLoad ? holdProblems(source, work, plan.holdLoad) : [];
+    if (work.kind === 'hold') return plan.hold ? holdProblems(source, work, plan.hold) : [];
     if (plan.exercise.kind !== 'lift') return [];
     const { load, heaviest } = plan.exercise;
     if (heaviest <= 0)
@@ -57,25 +57,24 @@ function tooWeak(
     : '';
   return {
     code: 'too-weak',
-    message: `by the tests this athlete cannot hold the body’s own weight in the ${work.lift} at ${degreesOf(at)}${nearest}`,
-    at: source.at([...work.path, 'to']),
+    message: `by what is known of this athlete’s strength the ${work.lift} cannot be held at ${degreesOf(at)} even without a load${nearest}`,
+    at: source.at([...work.path, held && held[0] > work.from ? 'from' : 'to']),
     hint: 'keep the range within what can be held, check the tests (unit, angle), or add a tested best for this range',
   };
 }
 
-function holdProblems(
-  source: Source,
-  work: HoldWork,
-  held: NonNullable<PlannedExercise['holdLoad']>,
-): Problem[] {
-  if (held === 'found') return [];
+function holdProblems(source: Source, work: HoldWork, { state, effort }: HeldLoad): Problem[] {
+  if (state === 'found') return [];
+  const at = degreesOf(work.at);
+  const messages = {
+    unbalanced: `the ${work.of} cannot be held in balance at ${at}`,
+    'nothing asked': `no weight makes the ${work.of} hard to hold at ${at}: it hangs or stands over the joint`,
+    'too heavy': `the ${work.of} cannot be held at ${at}: the body alone asks ${Math.round(100 * effort)} % of what the muscles can give`,
+  };
   return [
     {
       code: 'empty-hold',
-      message:
-        held === 'unbalanced'
-          ? `the ${work.of} cannot be held in balance at ${degreesOf(work.at)}`
-          : `no weight makes the ${work.of} hard to hold at ${degreesOf(work.at)}: it hangs or stands over the joint`,
+      message: messages[state],
       at: source.at([...work.path, 'at']),
       hint: 'choose another angle, or hold the joint action itself (hold: knee extension)',
     },

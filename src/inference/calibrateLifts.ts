@@ -53,10 +53,14 @@ export function isPlausible(
   return factor >= least && factor <= most && !apart;
 }
 
+/** Lifts that stand or sit alike and are led by the same joint lend each other their factor. */
+function isAlike(a: Lift, b: Lift): boolean {
+  return a.support === b.support && a.leading === b.leading;
+}
+
 /**
- * Strength factors of every lift of the catalogue: its own tests by range end; for a standing lift
- * without a test the geometric mean over all tested standing lifts; else lifting over holding
- * strength.
+ * Strength factors of every lift of the catalogue: its own tests by range end; without a test the
+ * geometric mean over tested lifts of its kind; else lifting over holding strength.
  */
 export function liftFactors(calibrations: readonly Calibration[]): LiftFactors {
   const factorsOf = (lift: Lift) => {
@@ -65,7 +69,7 @@ export function liftFactors(calibrations: readonly Calibration[]): LiftFactors {
       return own
         .map(({ single, factor }) => ({ to: single.to, factor }))
         .sort((a, b) => a.to - b.to);
-    const alike = lift.support === 'feet' ? calibrations : [];
+    const alike = calibrations.filter(({ single }) => isAlike(liftNamed(single.lift), lift));
     const logs = alike.map(({ factor }) => Math.log(factor));
     const mean = logs.reduce((sum, log) => sum + log, 0) / logs.length;
     return [{ to: 0, factor: logs.length > 0 ? Math.exp(mean) : liftingStrength.value }];

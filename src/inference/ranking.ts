@@ -44,8 +44,8 @@ export function landing(
   return {
     meanGain: integral(gain, target) / (target.to - target.from),
     hitShare: everywhere > 0 ? inside / everywhere : 0,
-    peakBefore: peakAngle(torque),
-    peakAfter: peakAngle(after),
+    peakBefore: peakAngle(torque, reach),
+    peakAfter: peakAngle(after, reach),
   };
 }
 
@@ -80,20 +80,23 @@ function integral(values: OverAngles, range: AngleRange): number {
   return sum;
 }
 
-/** Angle of the largest value, with a parabola through the three points around it. */
-function peakAngle(values: OverAngles): number {
-  const top = values.indexOf(Math.max(...values));
-  const here = gridAngles[top] ?? 0;
+/** Angle of the largest value within reach, with a parabola through the three points around it. */
+function peakAngle(values: OverAngles, { from, to }: AngleRange): number {
+  let top = -1;
+  gridAngles.forEach((angle, i) => {
+    const inside = angle >= from - 1e-9 && angle <= to + 1e-9;
+    if (inside && (top < 0 || (values[i] ?? 0) > (values[top] ?? 0))) top = i;
+  });
+  const here = gridAngles[top] ?? from;
   const [before, at, after] = [values[top - 1], values[top] ?? 0, values[top + 1]];
-  if (before === undefined || after === undefined) return here;
+  if (before === undefined || after === undefined || before > at || after > at) return here;
   const bend = before - 2 * at + after;
   const step = (gridAngles[1] ?? 0) - (gridAngles[0] ?? 0);
   return bend === 0 ? here : here + (step * (before - after)) / (2 * bend);
 }
 
-/** Below these (shares) nothing is told apart, however small the gains: working values. */
+/** Differences below this (share) are never told apart, however small the gains: a working value. */
 const leastMargin = 0.02;
-const leastBlur = 0.01;
 
 /** A program's place, 1 for the best. */
 export interface Placed<P> {
@@ -128,6 +131,6 @@ export function rank<P extends { readonly name: string; readonly landing: Landin
     program,
     place: i + 1,
     margin: Math.max(miss * Math.abs(program.landing.meanGain), leastMargin),
-    tiesWithBest: best - program.landing.meanGain <= Math.max(blur * Math.abs(best), leastBlur),
+    tiesWithBest: best - program.landing.meanGain <= Math.max(blur * Math.abs(best), leastMargin),
   }));
 }

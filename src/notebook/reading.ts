@@ -1,3 +1,4 @@
+import { jointWords } from '../tables/actions.ts';
 import { angleExample, isDepthWord } from './angleWords.ts';
 import type { Problem } from './problem.ts';
 import { type Quantity, readQuantity } from './quantity.ts';
@@ -118,7 +119,7 @@ export class Reading {
 
   /** The same, and as flexion of a joint, which limits and lifts are stated in; never throws. */
   flexionText(flexion: Radian, joint = 'knee'): string {
-    const anatomical = `${degreesText(flexion)} deg of ${joint} flexion`;
+    const anatomical = `${degreesText(flexion)} deg of ${jointMotion(joint)}`;
     return this.convention === 'included' && includedJoints.has(joint)
       ? `${this.angleText(flexion)} (${anatomical})`
       : anatomical;
@@ -178,3 +179,9 @@ export const degreesText = (angle: Radian): string =>
 
 /** 180 deg included is straight: 0, not 4e-16. */
 const withoutDust = (angle: Radian): Radian => (Math.abs(angle) < 1e-12 ? 0 : angle);
+
+/** "knee flexion", "ankle dorsiflexion": how an angle of a joint is named. */
+function jointMotion(joint: string): string {
+  const words = Object.entries(jointWords).find(([name]) => name === joint)?.[1];
+  return words ? `${words.name} ${words.motion}` : `${joint} flexion`;
+}

@@ -55,7 +55,7 @@ function testBlocks(results: Results): Block[] {
       kind: 'list',
       items: calibrations.map(
         ({ single, predicted, factor }) =>
-          `Tested ${single.lift} single ${kilograms(single.best)}; the torque curves alone give ${kilograms(predicted)}. The knees and hips then give ${percent(factor)} of the torque of the curves (body weight counts too), and that share is used for this lift.`,
+          `Tested ${single.lift} single ${kilograms(single.best)}; the torque curves alone give ${kilograms(predicted)}. The muscles then give ${percent(factor)} of the torque of the curves (body weight counts too), and that share is used for this lift and others of its kind.`,
       ),
     });
   return blocks;

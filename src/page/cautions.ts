@@ -22,6 +22,8 @@ const cautions: readonly string[] = [
 /** From where a bent knee counts as deep and a straight one as nearly straight (Powers 2014), rad. */
 const deepFrom = 1.05;
 const straightBelow = 0.52;
+/** Effort from which a bent knee counts as loaded (working value). */
+const loaded = 0.2;
 /** Effort from which a hold raises blood pressure enough to be named (working value). */
 const hardEffort = 0.5;
 
@@ -41,11 +43,9 @@ export function tripped(
 ): Tripped[] {
   const { work } = program.program;
   const found: Tripped[] = [];
-  const deep = work.some((w) =>
-    w.kind === 'lift'
-      ? w.lift.includes('squat') && w.to > deepFrom
-      : w.of.includes('squat') && w.at > deepFrom,
-  );
+  const deep =
+    bendsKneeDeep(program) ||
+    work.some((w) => w.kind === 'hold' && w.of.includes('squat') && w.at > deepFrom);
   const straight = work.some(
     (w) => w.kind === 'lift' && w.lift.includes('knee extension') && w.from < straightBelow,
   );
@@ -61,6 +61,19 @@ export function tripped(
   if (isHeavyPartial(program, ranking))
     found.push({ number: 7, because: 'its load is above the heaviest full lift here' });
   return found;
+}
+
+/** Whether a lift asks the knee extensors beyond the angle that counts as deep. */
+function bendsKneeDeep({ plan, program }: ProgramResult): boolean {
+  return plan.exercises.some(({ samples }, i) => {
+    const work = program.work[i];
+    // Seated machine extension presses hardest near straight instead: its own caution below.
+    if (work?.kind === 'lift' && work.lift.includes('knee extension')) return false;
+    return samples.some(
+      ({ asked, effort }) =>
+        (asked.angles.knee ?? 0) > deepFrom && (effort['knee extension'] ?? 0) > loaded,
+    );
+  });
 }
 
 /** The numbers alone, for the ranking table. */
@@ -82,7 +95,10 @@ function isHeavyPartial(
   return lifted(program).some(({ range, load }) =>
     everywhere.some(
       (other) =>
-        other.range.lift === range.lift && other.range.to > range.to && other.heaviest < load,
+        other.range.lift === range.lift &&
+        other.range.from <= range.from + 0.2 &&
+        other.range.to > range.to &&
+        other.heaviest < load,
     ),
   );
 }

@@ -7,6 +7,7 @@ import {
   sarcomereCorners,
   specificTension,
 } from '../tables/quadriceps.ts';
+import type { Sourced } from '../tables/sourced.ts';
 import {
   coactivation,
   hipExtensionPerKg,
@@ -71,40 +72,57 @@ export function wordSection(): Section {
   };
 }
 
+/** A row of the table of sources. */
+type SourceRow = readonly [what: string, from: Pick<Sourced, 'source' | 'known'>];
+
+/** Tables only the knee’s own forecast rests on. */
+const kneeRows: readonly SourceRow[] = [
+  ['shape of knee extension torque', kneeExtensionShape],
+  ['quadriceps areas', { source: 'Narici 1992, Eur J Appl Physiol 65:438', known: 'read' }],
+  ['tendon lever at the knee', kneeExtensorTendonArm],
+  ['fibre stretch by angle', restingStretch],
+  ['fibre shortening when active', activeShortening],
+];
+
+/** Tables any forecast rests on: the body, every lift’s muscles, growth and drive. */
+const rows: readonly SourceRow[] = [
+  [
+    'segment masses and centres',
+    {
+      source:
+        'de Leva 1996, J Biomech 29:1223; Dempster 1955 in Winter 2009; lengths Drillis and Contini 1966',
+      known: 'read',
+    },
+  ],
+  ['hip extension torque', hipExtensionPerKg.male],
+  ['knee extension torque', kneeExtensionPerKg.male],
+  ['ankle plantarflexion torque', strengthCurves['ankle plantarflexion'].perKg.male],
+  [
+    'fibre lengths and pennation',
+    {
+      source: 'Ward 2009, Clin Orthop 467:1074; arm muscles Holzbaur 2005, Ann Biomed Eng 33:829',
+      known: 'recalled',
+    },
+  ],
+  ['force per area', specificTension],
+  ['length–tension corners', sarcomereCorners],
+  ['share the will can use', neuralDrive.trained],
+  ['antagonists', coactivation],
+  ['strength while lowering', loweringStrength],
+  ['repetitions by load', repetitionChart],
+  ['gains of neural drive', adaptation.driveAmplitude],
+  ['growth', adaptation.growthAmplitude],
+  ['sarcomeres in series', adaptation.seriesLong],
+  ['practice of a lift', adaptation.practiceAmplitude],
+];
+
 /** Every table the numbers rest on, with how it is known. */
-export function sourceSection(): Section {
-  const rows: [string, { readonly source: string; readonly known: string }][] = [
-    [
-      'segment masses and centres',
-      {
-        source:
-          'de Leva 1996, J Biomech 29:1223; Dempster 1955 in Winter 2009; lengths Drillis and Contini 1966',
-        known: 'read',
-      },
-    ],
-    ['shape of knee extension torque', kneeExtensionShape],
-    ['size of knee extension torque', kneeExtensionPerKg.male],
-    ['hip extension torque', hipExtensionPerKg.male],
-    ['calf torque', strengthCurves['ankle plantarflexion'].perKg.male],
-    ['muscle areas', { source: 'Narici 1992, Eur J Appl Physiol 65:438', known: 'read' }],
-    [
-      'fibre lengths and pennation',
-      { source: 'Ward 2009, Clin Orthop 467:1074', known: 'recalled' },
-    ],
-    ['force per area', specificTension],
-    ['tendon lever at the knee', kneeExtensorTendonArm],
-    ['fibre stretch by angle', restingStretch],
-    ['fibre shortening when active', activeShortening],
-    ['length–tension corners', sarcomereCorners],
-    ['share the will can use', neuralDrive.trained],
-    ['antagonists', coactivation],
-    ['strength while lowering', loweringStrength],
-    ['repetitions by load', repetitionChart],
-    ['gains of neural drive', adaptation.driveAmplitude],
-    ['growth', adaptation.growthAmplitude],
-    ['sarcomeres in series', adaptation.seriesLong],
-    ['practice of a lift', adaptation.practiceAmplitude],
-  ];
+export function sourceSection({ question }: Results): Section {
+  const own: readonly SourceRow[] =
+    question.action === 'knee extension'
+      ? kneeRows
+      : [[`${question.action} torque`, strengthCurves[question.action].perKg.male]];
+  const shown = [...own, ...rows.filter(([what]) => what !== own[0]?.[0])];
   return {
     heading: 'Sources',
     blocks: [
@@ -123,7 +141,7 @@ export function sourceSection(): Section {
           { head: 'known', align: 'left' },
           { head: 'source', align: 'left' },
         ],
-        rows: rows.map(([what, { known, source }]) => [what, known, source]),
+        rows: shown.map(([what, { known, source }]) => [what, known, source]),
       },
     ],
   };

@@ -21,7 +21,7 @@ export function fullReport(results: Results): Report {
       conflictSection(results),
       cautionSection(),
       wordSection(),
-      sourceSection(),
+      sourceSection(results),
     ],
   };
 }

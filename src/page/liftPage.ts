@@ -1,5 +1,6 @@
 /** Pages about the catalogue of lifts: the list, and one lift with its drawing. */
 import type { LookedUp } from '../lookUpLift.ts';
+import { jointWords } from '../tables/actions.ts';
 import type { Report } from './report.ts';
 import { drawFigures } from './stickFigure.ts';
 import { listInWords } from './words.ts';
@@ -18,6 +19,7 @@ export function liftList(byJoint: ReadonlyMap<string, readonly string[]>): Repor
 /** What the model takes a lift to be, in words. */
 export function liftPage({ lift, postures }: LookedUp): Report {
   const angles = postures.map(({ deg }) => `${deg.toFixed(0)}°`);
+  const { name, motion } = jointWords[lift.leading];
   const sides = lift.sides === 2 ? 'both sides share the load' : 'one side works';
   return {
     title: lift.name,
@@ -27,7 +29,7 @@ export function liftPage({ lift, postures }: LookedUp): Report {
         blocks: [
           {
             kind: 'text',
-            text: `The ${lift.leading} leads; drawn at ${listInWords(angles)} of flexion for a person of 1.75 m; ${sides}.`,
+            text: `The ${name} leads; drawn at ${listInWords(angles)} of ${motion} for a person of 1.75 m; ${sides}.`,
           },
           { kind: 'list', items: lift.assumed },
           { kind: 'text', text: `Source: ${lift.source}` },

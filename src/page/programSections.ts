@@ -60,10 +60,15 @@ function exerciseLine(
   if (work.kind === 'hold') {
     const index = anglesDeg.findIndex((deg) => deg >= (work.at * 180) / Math.PI - 1e-9);
     const best = isAction(work.of) ? athlete.groups[work.of].torque[index] : undefined;
-    const asked = best === undefined ? '' : ` (best there about ${newtonMetres(best)})`;
-    return `Hold ${work.of} at ${degrees(work.at)}${asWritten(work.at, scenario)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${filled}.`;
+    const held = planned?.hold;
+    const asked = held
+      ? ` (with about ${kilograms(held.load)}${held.effort > work.effort + 0.01 ? `; the body’s own weight alone makes it ${percent(held.effort)}` : ''})`
+      : best === undefined
+        ? ''
+        : ` (best there about ${newtonMetres(best)})`;
+    return `Hold ${work.of} at ${degrees(work.at)}${asWritten(work.at, planned, scenario)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${filled}.`;
   }
-  const range = `${rangeDegrees(work.from, work.to)}${asWritten(work.to, scenario)}`;
+  const range = `${rangeDegrees(work.from, work.to)}${asWritten(work.to, planned, scenario)}`;
   const dose = `${work.sets} × ${work.reps}, tempo ${work.tempo.join('-')}, rest ${work.rest} s${filled}`;
   if (planned?.exercise.kind !== 'lift' || !planned.heaviest)
     return `${work.lift} ${range}: ${dose}.`;
@@ -73,9 +78,25 @@ function exerciseLine(
   return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}, ${percent(load / heaviest)} of the heaviest single over this range (${kilograms(heaviest)}, ${known}). The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${unsure(planned)}`;
 }
 
+/** Joints that the included convention turns round. */
+const turned: ReadonlySet<string> = new Set(['knee', 'hip', 'elbow']);
+
 /** The far end as the file writes it, where that differs from flexion. */
-function asWritten(angle: number, scenario: Results['scenario']): string {
-  return scenario.convention === 'included' ? ` (${degrees(Math.PI - angle)} included)` : '';
+function asWritten(
+  angle: number,
+  planned: PlannedExercise | undefined,
+  { convention }: Results['scenario'],
+): string {
+  const joint = planned && jointOf(planned);
+  const differs = convention === 'included' && joint !== undefined && turned.has(joint);
+  return differs ? ` (${degrees(Math.PI - angle)} included)` : '';
+}
+
+function jointOf({ exercise }: PlannedExercise): string {
+  if (exercise.kind === 'lift') return exercise.range.lift.leading;
+  return 'action' in exercise.of
+    ? actions[exercise.of.action].joint
+    : exercise.of.range.lift.leading;
 }
 
 /** Below this knee angle (rad) the strength table is continued by eye: 20 degrees. */

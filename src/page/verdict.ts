@@ -1,5 +1,6 @@
 import type { Placed } from '../inference/ranking.ts';
 import type { ProgramResult, Results } from '../run.ts';
+import { actions, jointWords } from '../tables/actions.ts';
 import { cautionMarks } from './cautions.ts';
 import type { Block, Section } from './report.ts';
 import { listInWords, percent, plural, rangeDegrees, signedPercent } from './words.ts';
@@ -18,7 +19,8 @@ export function verdictSection(results: Results): Section {
   };
 }
 
-function introduction({ scenario }: Results): string {
+function introduction({ scenario, question }: Results): string {
+  const { motion, zero } = jointWords[actions[question.action].joint];
   const { subject, target, convention, note } = scenario;
   const who = subject.isGroup ? `the mean person of "${subject.code}"` : subject.code;
   const written =
@@ -28,7 +30,7 @@ function introduction({ scenario }: Results): string {
   const wish = target.gain === undefined ? '' : `, wanted ${signedPercent(target.gain)}`;
   const within = target.weeks === undefined ? '' : ` within ${plural(target.weeks, 'week')}`;
   const noted = note === undefined ? '' : `${note} `;
-  return `${noted}For ${who}: ${target.action}, ${rangeDegrees(target.from, target.to)} of flexion${wish}${within}. Angles: 0° = straight, flexion positive. Torque is that of one side in a hold.${written}`;
+  return `${noted}For ${who}: ${target.action}, ${rangeDegrees(target.from, target.to)} of ${motion}${wish}${within}. Angles: 0° = ${zero}, ${motion} positive. Torque is that of one side in a hold.${written}`;
 }
 
 /** Below this (share) a gain is not worth a verdict. */

@@ -4,6 +4,7 @@ import type { Lift } from '../mechanics/lift.ts';
 import type { Body, Impossible } from '../mechanics/posture.ts';
 import { risingRoot } from '../numeric/rootFinding.ts';
 import { type ActionName, actionNames, actions, carriesItself } from '../tables/actions.ts';
+import { bentKneePlantarflexion } from '../tables/strength.ts';
 
 /** Largest torque by angle of each action, N·m, one side. */
 export type Capacity = Readonly<Record<ActionName, OverAngles>>;
@@ -78,9 +79,17 @@ export function effortsOf(asked: Demand, capacity: Capacity, strength = 1): Effo
     const needed = sense * (asked.torques[joint] ?? 0);
     const angle = asked.angles[joint] ?? 0;
     if (needed > 0 && !carriesItself(name, angle))
-      efforts[name] = needed / atAngle(capacity[name], angle) / strength;
+      efforts[name] =
+        needed / atAngle(capacity[name], angle) / strength / kneeBendLeft(name, asked);
   }
   return efforts;
+}
+
+/** Share of calf strength left by a bent knee: straight down to the table's ratio at 90°. */
+function kneeBendLeft(action: ActionName, { angles }: Demand): number {
+  if (action !== 'ankle plantarflexion') return 1;
+  const bend = Math.min(Math.max((angles.knee ?? 0) / (Math.PI / 2), 0), 1);
+  return 1 - (1 - bentKneePlantarflexion.value) * bend;
 }
 
 /** The action of a posture that is asked most, and how much. */

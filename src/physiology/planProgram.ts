@@ -7,15 +7,13 @@ import { lifts } from '../tables/lifts.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
 import { type Exercise, type Sample, samplesOf } from './exercise.ts';
 import {
-  demandsOver,
-  effortsOf,
-  hardest,
-  heaviestLoad,
-  type Range,
-  stickingPoint,
-} from './heaviestLoad.ts';
+  bodyTooHeavy,
+  type SharedPosture,
+  sharedAtHardest,
+  type TooHeavyBody,
+} from './hardPostures.ts';
+import { heaviestLoad, type Range, stickingPoint } from './heaviestLoad.ts';
 import { type LoadRule, loadOf } from './load.ts';
-import { type SharedLoad, sharedLoad } from './sharing.ts';
 import {
   type HeaviestSingle,
   heaviestSingles,
@@ -65,6 +63,13 @@ export interface MeasuredSingle {
   readonly best: number;
 }
 
+/** The load of a held lift, kg, and the effort it asks; more than wanted if the body alone asks it. */
+export interface HeldLoad {
+  readonly load: number;
+  readonly effort: number;
+  readonly state: 'found' | 'unbalanced' | 'nothing asked' | 'too heavy';
+}
+
 /** An exercise with what its load was taken from. */
 export interface PlannedExercise {
   readonly exercise: Exercise;
@@ -72,20 +77,12 @@ export interface PlannedExercise {
   readonly heaviest?: HeaviestSingle;
   /** Efforts along the range with the first week's load, fresh; only for lifts. */
   readonly samples: readonly Sample[];
-  /** For a hold of a lift: whether a load was found that asks the effort. */
-  readonly holdLoad?: 'found' | 'unbalanced' | 'nothing asked';
-  /**
-   * Where the body's own weight is already too much: the worst angle, and the first and last angle
-   * of the range that can still be held, radians; the latter missing if none can.
-   */
-  readonly weak?: { readonly at: number; readonly held?: readonly [number, number] };
+  /** For a hold of a lift: the load that asks the effort, or as near as comes. */
+  readonly hold?: HeldLoad;
+  /** Where the body's own weight is already too much, if it is. */
+  readonly weak?: TooHeavyBody;
   /** How muscles share the hardest posture of the first week; only for lifts. */
-  readonly shared?: {
-    readonly at: number;
-    /** What the joints of the heaviest single give together over what each gives alone. */
-    readonly together: number;
-    readonly efforts: SharedLoad['efforts'];
-  };
+  readonly shared?: SharedPosture;
   /** True when the range's own tested single was used for the load. */
   readonly tested: boolean;
 }
@@ -102,17 +99,26 @@ export function liftNamed(name: string): Lift {
   return lift;
 }
 
-/** Where the range of a tested single begins, radians: straight, or the first angle of the lift. */
+/** Where the range of a tested single begins, radians: the first angle of the lift. */
 export function firstAngle(lift: Lift): number {
-  return Math.max((lift.rangeDeg[0] * Math.PI) / 180, 0);
+  return (lift.rangeDeg[0] * Math.PI) / 180;
+}
+
+/** Whether a program's range is the one a single was tested over: ends within 1° and 10°. */
+function isTestedRange(single: MeasuredSingle, work: WrittenLift, lift: Lift): boolean {
+  const degree = Math.PI / 180;
+  return (
+    single.lift === work.lift &&
+    Math.abs(single.to - work.to) < degree &&
+    Math.abs(firstAngle(lift) - work.from) < 10 * degree
+  );
 }
 
 /**
  * Turns a written program into a block with loads in kilograms.
  *
  * A share, a repetition maximum or a reserve refers to the heaviest single of the same lift over
- * the same range: the tested one if there is a test to the same angle (within a degree), else the
- * one the model predicts.
+ * the same range: the tested one if there is a test over it, else the one the model predicts.
  */
 export function planProgram(
   program: WrittenProgram,
@@ -148,66 +154,23 @@ function planLift(
   };
   const [predicted] = heaviestSingles(athlete, [range], untrainedState(athlete), coefficients);
   if (!predicted) throw new Error('one range asked for, none answered');
-  const measured = singles.find(
-    (single) => single.lift === work.lift && Math.abs(single.to - work.to) < Math.PI / 180,
-  );
+  const measured = singles.find((single) => isTestedRange(single, work, lift));
   const heaviest = measured?.best ?? predicted.load;
   const { sets, reps, tempo } = work;
   const load = loadOf(work.load, heaviest, reps);
   const strength = liftFactor(athlete, lift.name, range.to);
   const capacity = restingCapacity(athlete);
   const samples = samplesOf(range, athlete.body, capacity, load, strength);
+  const shared = sharedAtHardest(range, athlete, { first: load, heaviest }, strength);
+  const weak = heaviest > 0 ? undefined : bodyTooHeavy(range, athlete);
   return {
     exercise: { kind: 'lift', range, load, heaviest, sets, reps, tempo },
     heaviest: predicted,
     samples,
-    ...sharedAtHardest(range, athlete, { first: load, heaviest }, strength),
-    ...(heaviest > 0 ? {} : bodyTooHeavy(range, athlete)),
+    ...(shared ? { shared } : {}),
+    ...(weak ? { weak } : {}),
     tested: measured !== undefined,
   };
-}
-
-/**
- * How the muscles share the hardest posture of the first week.
- *
- * Muscles over two joints pull against each other, so the joints together give less than one by
- * one. The heaviest single is known to be possible: strength is raised until it just is, and the
- * loss is told.
- */
-function sharedAtHardest(
-  range: Range,
-  athlete: Athlete,
-  loads: { readonly first: number; readonly heaviest: number },
-  strength: number,
-): Pick<PlannedExercise, 'shared'> {
-  const capacity = restingCapacity(athlete);
-  const askedAt = (load: number) => {
-    const at = stickingPoint(range, athlete.body, capacity, load).angle;
-    const found = demandsOver(range, athlete.body, load).find(({ leading }) => leading === at);
-    return found && !('impossible' in found.asked) ? { at, asked: found.asked } : undefined;
-  };
-  const [single, first] = [askedAt(loads.heaviest), askedAt(loads.first)];
-  const together = single && sharedLoad(single.asked, capacity, strength)?.multiple;
-  if (!first || !together) return {};
-  const load = sharedLoad(first.asked, capacity, strength / Math.min(together, 1));
-  return load
-    ? { shared: { at: first.at, together: Math.min(together, 1), efforts: load.efforts } }
-    : {};
-}
-
-/** Where a range cannot be held with no load at all, and where it can. */
-function bodyTooHeavy(range: Range, athlete: Athlete): Pick<PlannedExercise, 'weak'> {
-  const capacity = restingCapacity(athlete);
-  const strength = liftFactor(athlete, range.lift.name, range.to);
-  const worst = stickingPoint(range, athlete.body, capacity, 0);
-  if (!Number.isFinite(worst.effort)) return {};
-  const held = demandsOver(range, athlete.body, 0).filter(
-    ({ asked }) =>
-      !('impossible' in asked) && (hardest(effortsOf(asked, capacity, strength))?.effort ?? 0) <= 1,
-  );
-  const [first, last] = [held[0]?.leading, held[held.length - 1]?.leading];
-  const ends = first === undefined || last === undefined ? {} : { held: [first, last] as const };
-  return { weak: { at: worst.angle, ...ends } };
 }
 
 function planHold(work: WrittenHold, athlete: Athlete): PlannedExercise {
@@ -215,13 +178,24 @@ function planHold(work: WrittenHold, athlete: Athlete): PlannedExercise {
   const common = { kind: 'hold', at, effort, sets, reps, seconds } as const;
   if (isAction(work.of))
     return { exercise: { ...common, of: { action: work.of } }, samples: [], tested: false };
-  const range = { lift: liftNamed(work.of), from: at, to: at };
-  const load = heaviestLoad(range, athlete.body, restingCapacity(athlete), effort);
-  const { effort: reached } = stickingPoint(range, athlete.body, restingCapacity(athlete), load);
-  // More than asked is fine: the body's own weight may be enough.
-  const isFound = Number.isFinite(reached) && reached > effort - 0.01;
-  const holdLoad = isFound ? 'found' : Number.isFinite(reached) ? 'nothing asked' : 'unbalanced';
-  return { exercise: { ...common, of: { range } }, samples: [], holdLoad, tested: false };
+  const lift = liftNamed(work.of);
+  const range = { lift, from: at, to: at };
+  const strength = liftFactor(athlete, lift.name, at);
+  const capacity = restingCapacity(athlete);
+  const load = heaviestLoad(range, athlete.body, capacity, effort * strength);
+  const reached = stickingPoint(range, athlete.body, capacity, load).effort / strength;
+  return {
+    exercise: { ...common, of: { range } },
+    samples: [],
+    hold: { load, effort: reached, state: holdState(reached, effort) },
+    tested: false,
+  };
+}
+
+function holdState(reached: number, wanted: number): HeldLoad['state'] {
+  if (!Number.isFinite(reached)) return 'unbalanced';
+  if (reached > 1.001) return 'too heavy';
+  return reached > wanted - 0.01 ? 'found' : 'nothing asked';
 }
 
 function resistanceOf(machine: WrittenMachine): ResistanceTable {

@@ -150,10 +150,11 @@ class WeekOfTraining {
     }
     const held = { ...of.range, from: at, to: at };
     const fresh = restingCapacity(this.athlete);
-    const load = heaviestLoad(held, this.athlete.body, fresh, effort);
+    const strength = liftFactor(this.athlete, held.lift.name, at);
+    const load = heaviestLoad(held, this.athlete.body, fresh, effort * strength);
     const asked = demandOf(held.lift, this.athlete.body, load, held.machine)(at);
     if ('impossible' in asked) return;
-    const efforts = effortsOf(asked, fresh);
+    const efforts = effortsOf(asked, fresh, strength);
     for (const action of actionNames) {
       const asks = efforts[action];
       if (asks === undefined) continue;

@@ -21,6 +21,22 @@ export interface Action {
   readonly weak?: string;
 }
 
+/** How a joint is spoken of: its name, the motion counted positive, and where that counts from. */
+export const jointWords: Readonly<
+  Record<MuscledJoint, { readonly name: string; readonly motion: string; readonly zero: string }>
+> = {
+  ankle: { name: 'ankle', motion: 'dorsiflexion', zero: 'foot square to the shank' },
+  knee: { name: 'knee', motion: 'flexion', zero: 'straight' },
+  hip: { name: 'hip', motion: 'flexion', zero: 'thigh in line with the trunk' },
+  shoulder: { name: 'shoulder', motion: 'flexion', zero: 'arm at the side' },
+  'shoulder across': {
+    name: 'shoulder',
+    motion: 'horizontal adduction',
+    zero: 'arm straight out to the side',
+  },
+  elbow: { name: 'elbow', motion: 'flexion', zero: 'straight' },
+};
+
 /** Joint actions the model can test, aim at, hold and train. */
 export const actions = {
   'knee extension': {
