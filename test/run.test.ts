@@ -71,6 +71,20 @@ describe('what the posture cannot hold', () => {
   });
 });
 
+describe('what a tested lift tells of other lifts', () => {
+  const benched = text.replace(
+    '  - lift: back squat\n',
+    '  - lift: bench press\n    to: 80 deg\n    best: 50 kg\n  - lift: back squat\n',
+  );
+
+  it('a bench press tells nothing of squats, and something of other presses from the bench', async () => {
+    const [without, with_] = [await resultsOf(text), await resultsOf(benched)];
+    const factors = [without, with_].map(({ athlete }) => athlete.liftFactors);
+    expect(factors[1]?.['front squat']).toEqual(factors[0]?.['front squat']);
+    expect(factors[1]?.['floor press']).not.toEqual(factors[0]?.['floor press']);
+  });
+});
+
 describe('angle convention and units change nothing', () => {
   it('the same scenario in included angles, pounds, inches and foot-pounds gives the same results', async () => {
     const included = (deg: string) => `${180 - Number(deg)} deg`;

@@ -80,15 +80,20 @@ export function effortsOf(asked: Demand, capacity: Capacity, strength = 1): Effo
     const angle = asked.angles[joint] ?? 0;
     if (needed > 0 && !carriesItself(name, angle))
       efforts[name] =
-        needed / atAngle(capacity[name], angle) / strength / kneeBendLeft(name, asked);
+        needed / atAngle(capacity[name], angle) / strength / kneeBendLeft(name, asked.angles.knee);
   }
   return efforts;
 }
 
-/** Share of calf strength left by a bent knee: straight down to the table's ratio at 90°. */
-function kneeBendLeft(action: ActionName, { angles }: Demand): number {
+/**
+ * Share of an action's strength that a bent knee leaves: 1 for all but the calf, whose share falls
+ * straight to the table's ratio at 90°.
+ *
+ * @param knee flexion, radians
+ */
+export function kneeBendLeft(action: ActionName, knee = 0): number {
   if (action !== 'ankle plantarflexion') return 1;
-  const bend = Math.min(Math.max((angles.knee ?? 0) / (Math.PI / 2), 0), 1);
+  const bend = Math.min(Math.max(knee / (Math.PI / 2), 0), 1);
   return 1 - (1 - bentKneePlantarflexion.value) * bend;
 }
 

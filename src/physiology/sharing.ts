@@ -5,7 +5,7 @@ import { minimiseWeightedSquares } from '../numeric/boxQuadraticProgram.ts';
 import { type ActionName, actionNames, actions, carriesItself } from '../tables/actions.ts';
 import type { MuscleJoint, MusclePosture } from '../tables/muscleRow.ts';
 import { muscles } from '../tables/muscles.ts';
-import type { Capacity } from './heaviestLoad.ts';
+import { type Capacity, kneeBendLeft } from './heaviestLoad.ts';
 import { lengthTension } from './lengthTension.ts';
 import { jointsOf, livingArea, operatingLength, tendonArmAt } from './muscleGeometry.ts';
 
@@ -17,6 +17,7 @@ export interface SharedLoad {
   readonly efforts: readonly { readonly muscle: string; readonly effort: number }[];
 }
 
+const radians = Math.PI / 180;
 const sharedJoints: readonly MuscleJoint[] = ['ankle', 'knee', 'hip', 'elbow'];
 
 /**
@@ -89,8 +90,9 @@ function rowOf(
   const part = (sense: 1 | -1) => {
     const all = raw.reduce((sum, torque) => sum + Math.max(sense * torque, 0), 0);
     const action = actionOf(joint, sense);
-    const angle = (deg * Math.PI) / 180;
-    return action && all > 0 ? (strength * atAngle(capacity[action], angle)) / all : 0;
+    if (!action || all === 0) return 0;
+    const left = kneeBendLeft(action, (posture.knee ?? 0) * radians);
+    return (strength * left * atAngle(capacity[action], deg * radians)) / all;
   };
   const [extending, flexing] = [part(1), part(-1)];
   return raw.map((torque) => torque * (torque > 0 ? extending : flexing));

@@ -205,13 +205,18 @@ export const legMachineLifts: readonly Lift[] = [
     sides: 2,
     leading: 'ankle',
     rangeDeg: [-30, 15],
-    follow: [{ joint: 'hinge', rule: 'end on line', deg: 0, across: -0.1 }],
+    follow: [
+      { joint: 'hinge', rule: 'end on line', deg: 0, across: -0.1 },
+      // The thigh is no part of the chain; the bent knee says what the calf can give.
+      { joint: 'knee', rule: 'linear', fromDeg: 90, perLeading: 0 },
+    ],
     resistance: { kind: 'mass', on: 'shank', along: 1, across: 0 },
     contact: { on: 'shank', along: 1, across: 0, deg: 90 },
     assumed: [
       ballOfFoot,
       'The load presses straight down on the knee, which moves up and down on a line 10 cm behind the ball of the foot (a guess).',
       'Seat and foot are both supported: the level thigh only pushes or pulls along itself, and its weight is left out.',
+      'The knee is bent 90°, which leaves the calf three quarters of the torque it has with a straight knee (0.60 to 0.94 in three studies).',
     ],
     source: 'Statics.',
   },

@@ -52,7 +52,10 @@ describe('the catalogue', () => {
       const joints = new Set<Joint>(chain.map(({ joint }) => joint));
       const segments = new Set(chain.map(({ segment }) => segment));
       expect(joints.has(leading), name).toBe(true);
-      for (const { joint } of follow) expect(joints.has(joint), `${name}: ${joint}`).toBe(true);
+      for (const rule of follow) {
+        const heldStill = rule.rule === 'linear' && rule.perLeading === 0;
+        expect(joints.has(rule.joint) || heldStill, `${name}: ${rule.joint}`).toBe(true);
+      }
       if (resistance.kind !== 'machine torque')
         expect(segments.has(resistance.on), name).toBe(true);
       if (contact) expect(segments.has(contact.on), name).toBe(true);
