@@ -189,5 +189,5 @@ function questionOf(scenario: Scenario): Question {
 
 /** Where a range begins: as written in a program; for a test, upright or the lift's own first angle. */
 function startOf(entry: LiftTest | LiftWork): number {
-  return entry.kind === 'lift' && 'from' in entry ? entry.from : firstAngle(liftNamed(entry.lift));
+  return 'from' in entry ? entry.from : firstAngle(liftNamed(entry.lift));
 }

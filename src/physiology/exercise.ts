@@ -26,10 +26,10 @@ export interface LiftExercise {
   readonly tempo: readonly [number, number, number];
 }
 
-/** A hold: of one joint's action, or of a lift against something that does not move. */
+/** A hold: of one joint's action, or of a lift with a load (kg) that asks the effort. */
 export interface HoldExercise {
   readonly kind: 'hold';
-  readonly of: { readonly action: ActionName } | { readonly range: Range };
+  readonly of: { readonly action: ActionName } | { readonly range: Range; readonly load: number };
   /** Radians. */
   readonly at: number;
   readonly effort: number;

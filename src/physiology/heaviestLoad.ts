@@ -120,7 +120,7 @@ export function stickingPoint(
   capacity: Capacity,
   load: number,
 ): StickingPoint {
-  const [action] = leadingActions(range.lift);
+  const action = leadingAction(range.lift);
   let worst: StickingPoint = { angle: range.from, action, effort: 0 };
   for (const { leading: angle, asked } of demandsOver(range, body, load)) {
     if ('impossible' in asked) return { angle, action, effort: Number.POSITIVE_INFINITY };
@@ -130,12 +130,9 @@ export function stickingPoint(
   return worst;
 }
 
-/** Actions of the leading joint; the first names a posture that no muscle limits. */
-function leadingActions(lift: Lift): [ActionName, ...ActionName[]] {
-  const [first = 'knee extension', ...rest] = actionNames.filter(
-    (name) => actions[name].joint === lift.leading,
-  );
-  return [first, ...rest];
+/** First action of the leading joint: it names a posture that no muscle limits. */
+function leadingAction(lift: Lift): ActionName {
+  return actionNames.find((name) => actions[name].joint === lift.leading) ?? 'knee extension';
 }
 
 /**

@@ -185,7 +185,7 @@ function planHold(work: WrittenHold, athlete: Athlete): PlannedExercise {
   const load = heaviestLoad(range, athlete.body, capacity, effort * strength);
   const reached = stickingPoint(range, athlete.body, capacity, load).effort / strength;
   return {
-    exercise: { ...common, of: { range } },
+    exercise: { ...common, of: { range, load } },
     samples: [],
     hold: { load, effort: reached, state: holdState(reached, effort) },
     tested: false,

@@ -15,7 +15,7 @@ import {
   samplesOf,
   setMoments,
 } from './exercise.ts';
-import { type Capacity, effortsOf, hardest, heaviestLoad, stickingPoint } from './heaviestLoad.ts';
+import { type Capacity, effortsOf, hardest, stickingPoint } from './heaviestLoad.ts';
 import {
   capacityAfter,
   restingCapacity,
@@ -121,11 +121,7 @@ class WeekOfTraining {
   }
 
   /** Practice goal at each angle of the range: K · effort^r, filled by the number of sets. */
-  private practise(
-    exercise: LiftExercise,
-    samples: ReturnType<typeof samplesOf>,
-    sets: number,
-  ): void {
+  private practise(exercise: LiftExercise, samples: readonly Sample[], sets: number): void {
     const name = exercise.range.lift.name;
     const goal = this.practised.get(name) ?? gridAngles.map(() => 0);
     const half = (gridStepDeg * Math.PI) / 360;
@@ -148,13 +144,11 @@ class WeekOfTraining {
       this.doses[of.action].add([{ angle: at, seconds, effort }], times, 'isometric');
       return;
     }
-    const held = { ...of.range, from: at, to: at };
-    const fresh = restingCapacity(this.athlete);
-    const strength = liftFactor(this.athlete, held.lift.name, at);
-    const load = heaviestLoad(held, this.athlete.body, fresh, effort * strength);
-    const asked = demandOf(held.lift, this.athlete.body, load, held.machine)(at);
+    const { lift, machine } = of.range;
+    const asked = demandOf(lift, this.athlete.body, of.load, machine)(at);
     if ('impossible' in asked) return;
-    const efforts = effortsOf(asked, fresh, strength);
+    const strength = liftFactor(this.athlete, lift.name, at);
+    const efforts = effortsOf(asked, restingCapacity(this.athlete), strength);
     for (const action of actionNames) {
       const asks = efforts[action];
       if (asks === undefined) continue;

@@ -7,8 +7,14 @@ import {
   mechanisms,
   torqueRatio,
 } from '../../src/physiology/adaptation.ts';
+import { liftFactor } from '../../src/physiology/athlete.ts';
 import type { Exercise } from '../../src/physiology/exercise.ts';
-import { heaviestSingles, untrainedState } from '../../src/physiology/trainedState.ts';
+import { heaviestLoad } from '../../src/physiology/heaviestLoad.ts';
+import {
+  heaviestSingles,
+  restingCapacity,
+  untrainedState,
+} from '../../src/physiology/trainedState.ts';
 import { train } from '../../src/physiology/training.ts';
 import { coefficients as c } from '../../src/tables/adaptation.ts';
 import { lifts } from '../../src/tables/lifts.ts';
@@ -55,7 +61,10 @@ const heldSquat = fc
   .map(({ at, effort, sets }): Exercise => {
     const lift = lifts.find(({ name }) => name === 'back squat');
     if (!lift) throw new Error('no back squat');
-    const of = { range: { lift, from: at, to: at } };
+    const range = { lift, from: at, to: at };
+    const strength = effort * liftFactor(person, lift.name, at);
+    const load = heaviestLoad(range, person.body, restingCapacity(person), strength);
+    const of = { range, load };
     return { kind: 'hold', of, at, effort, sets, reps: 4, seconds: 4 };
   });
 const holds = fc.array(fc.oneof(hold, heldSquat), { minLength: 1, maxLength: 3 });
