@@ -7,12 +7,7 @@
  *   gains ──inference──▶ ranking ──▶ Results ──page──▶ markdown, terminal, JSON
  */
 import { type Calibration, calibrateLifts, liftFactors } from './inference/calibrateLifts.ts';
-import {
-  fitKneeStrength,
-  type KneeFit,
-  type MeasuredTorque,
-  scored,
-} from './inference/fitKneeStrength.ts';
+import { fitKneeStrength, type KneeFit, scored } from './inference/fitKneeStrength.ts';
 import { fitScales, type MeasuredAction } from './inference/fitScales.ts';
 import { type Forecast, forecast, type Question, reachDeg } from './inference/forecast.ts';
 import { type Placed, rank } from './inference/ranking.ts';
@@ -30,11 +25,12 @@ import {
 } from './physiology/athlete.ts';
 import { bodyOf, estimatedLengths } from './physiology/body.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
-import { firstAngle, liftNamed, type Plan, planProgram } from './physiology/planProgram.ts';
+import { firstAngle, type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
 import { loadProblems, testRemarks, unbalanced } from './runProblems.ts';
 import { isAction } from './tables/actions.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
+import { liftNamed } from './tables/lifts.ts';
 
 /** One program, its block in kilograms and what it is expected to do. */
 export interface ProgramResult extends Forecast {
@@ -79,13 +75,11 @@ export async function run(file: string, text: string): Promise<Run> {
   const read = await readScenario(file, text);
   if (read.problems) return { problems: read.problems };
   const { scenario, source, notes } = read;
-  const kneeFit = fitKneeStrength(
-    scenario.subject.reference,
-    scenario.subject.mass,
-    measuredTorques(scenario),
-  );
   const { reference, mass } = scenario.subject;
-  const scales = fitScales(reference, mass, measuredActions(scenario));
+  const measured = measuredActions(scenario);
+  const ofTheKnee = measured.filter(({ action }) => action === 'knee extension');
+  const kneeFit = fitKneeStrength(reference, mass, ofTheKnee);
+  const scales = fitScales(reference, mass, measured);
   const untested = athleteWith(scenario, kneeFit, scales, {});
   const singles = scenario.tests.filter((test) => test.kind === 'lift');
   const calibrations = calibrateLifts(untested, singles);
@@ -133,22 +127,14 @@ function answer(
   };
 }
 
-/** Each angle's scored trials, in the order of the file. */
-function measuredTorques(scenario: Scenario): MeasuredTorque[] {
-  return scenario.tests.flatMap((test) =>
-    test.kind === 'torque' && test.action === 'knee extension'
-      ? test.points.map(({ angle, trials }) => scored(angle, trials, test.score))
-      : [],
-  );
-}
-
+/** Each angle's scored trials of every torque test, in the order of the file. */
 function measuredActions(scenario: Scenario): MeasuredAction[] {
   return scenario.tests.flatMap((test) =>
     test.kind === 'torque'
-      ? test.points.map(({ angle, trials }) => {
-          const { kneeDeg: deg, torque } = scored(angle, trials, test.score);
-          return { action: test.action, deg, torque };
-        })
+      ? test.points.map(({ angle, trials }) => ({
+          action: test.action,
+          ...scored(angle, trials, test.score),
+        }))
       : [],
   );
 }

@@ -1,9 +1,9 @@
 import type { Lift } from '../mechanics/lift.ts';
 import type { Athlete, LiftFactors } from '../physiology/athlete.ts';
 import { heaviestLoad, stickingPoint } from '../physiology/heaviestLoad.ts';
-import { firstAngle, liftNamed, type MeasuredSingle } from '../physiology/planProgram.ts';
+import { firstAngle, type MeasuredSingle } from '../physiology/planProgram.ts';
 import { restingCapacity } from '../physiology/trainedState.ts';
-import { lifts } from '../tables/lifts.ts';
+import { liftNamed, lifts } from '../tables/lifts.ts';
 import { liftingStrength } from '../tables/strength.ts';
 
 /** A tested single beside what the torque curves alone predict. */

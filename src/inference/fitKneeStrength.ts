@@ -2,9 +2,9 @@ import { leastSquares } from '../numeric/leastSquares.ts';
 import { type KneeStrength, kneeExtension, meanKneeStrength } from '../physiology/athlete.ts';
 import { kneeExtensionSpread } from '../tables/strength.ts';
 
-/** One measured isometric knee extension torque: degrees of flexion, N·m. */
+/** One measured isometric torque: degrees of flexion, N·m. */
 export interface MeasuredTorque {
-  readonly kneeDeg: number;
+  readonly deg: number;
   readonly torque: number;
 }
 
@@ -21,7 +21,7 @@ export function scored(
 ): MeasuredTorque {
   const best = Math.max(...trials);
   const mean = trials.reduce((sum, trial) => sum + trial, 0) / trials.length;
-  return { kneeDeg: (angle * 180) / Math.PI, torque: score === 'best' ? best : mean };
+  return { deg: (angle * 180) / Math.PI, torque: score === 'best' ? best : mean };
 }
 
 export interface KneeFit {
@@ -60,14 +60,14 @@ export function fitKneeStrength(
   const residuals = (p: readonly number[]) => {
     const strength = strengthOf(p);
     const misses = measured.map(
-      ({ kneeDeg, torque }) =>
-        Math.log(torque / torqueAt(strength, kneeDeg)) / kneeExtensionSpread.logPoint,
+      ({ deg, torque }) =>
+        Math.log(torque / torqueAt(strength, deg)) / kneeExtensionSpread.logPoint,
     );
     return [...misses, ...p];
   };
-  const isShaped = new Set(measured.map(({ kneeDeg }) => kneeDeg)).size >= anglesForShape;
+  const isShaped = new Set(measured.map(({ deg }) => deg)).size >= anglesForShape;
   const start = isShaped ? [0, 0, 0] : [0];
   const strength = strengthOf(leastSquares(residuals, start).parameters);
-  const fitted = measured.map(({ kneeDeg }) => torqueAt(strength, kneeDeg));
+  const fitted = measured.map(({ deg }) => torqueAt(strength, deg));
   return { measured, isShaped, strength, fitted };
 }

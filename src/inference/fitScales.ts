@@ -1,12 +1,11 @@
 import { meanTorque, type OtherAction, type Scales } from '../physiology/athlete.ts';
 import { actionNames } from '../tables/actions.ts';
 import { curveSpread } from '../tables/strength.ts';
+import type { MeasuredTorque } from './fitKneeStrength.ts';
 
-/** A measured isometric torque of some action: degrees, N·m. */
-export interface MeasuredAction {
+/** A measured isometric torque and the action it tests. */
+export interface MeasuredAction extends MeasuredTorque {
   readonly action: string;
-  readonly deg: number;
-  readonly torque: number;
 }
 
 /**

@@ -30,10 +30,10 @@ function testBlocks(results: Results): Block[] {
           { head: 'fitted curve', align: 'right' },
           { head: 'difference', align: 'right' },
         ],
-        rows: kneeFit.measured.map(({ kneeDeg, torque }, i) => {
+        rows: kneeFit.measured.map(({ deg, torque }, i) => {
           const fitted = kneeFit.fitted[i] ?? torque;
           return [
-            `${kneeDeg.toFixed(0)}°`,
+            `${deg.toFixed(0)}°`,
             newtonMetres(torque),
             newtonMetres(fitted),
             signedPercent(torque / fitted - 1),

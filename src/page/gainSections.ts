@@ -1,4 +1,5 @@
 import type { ProgramResult, Results } from '../run.ts';
+import { chartFrame } from './chartFrame.ts';
 import type { Section } from './report.ts';
 import { degrees, rangeDegrees, signedPercent } from './words.ts';
 
@@ -53,21 +54,15 @@ function chartSentence(programs: readonly ProgramResult[], { question }: Results
 }
 
 function gainChart(programs: readonly ProgramResult[], results: Results) {
-  const { question, anglesDeg, reachDeg } = results;
-  const [least, most] = reachDeg;
-  const shown = anglesDeg.flatMap((deg, i) => (deg >= least && deg <= most ? [{ deg, i }] : []));
+  const { shown, xDeg, band } = chartFrame(results);
   return {
     title: 'gain of maximal torque (%)',
-    xDeg: shown.map(({ deg }) => deg),
+    xDeg,
     series: programs.map(({ name, ratio }) => ({
       name,
       y: shown.map(({ i }) => 100 * ((ratio[i] ?? 1) - 1)),
     })),
-    band: {
-      fromDeg: (question.target.from * 180) / Math.PI,
-      toDeg: (question.target.to * 180) / Math.PI,
-      name: 'target',
-    },
+    band,
   };
 }
 

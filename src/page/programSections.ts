@@ -4,6 +4,7 @@ import type { PlannedExercise } from '../physiology/planProgram.ts';
 import type { ProgramResult, Results } from '../run.ts';
 import { type ActionName, actions, isAction } from '../tables/actions.ts';
 import { tripped } from './cautions.ts';
+import { chartFrame } from './chartFrame.ts';
 import type { Block, Section } from './report.ts';
 import {
   degrees,
@@ -116,14 +117,13 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Demand of each lift on the target's muscles against what the athlete has, by angle. */
 function demandBlocks(program: ProgramResult, results: Results): Block[] {
-  const { athlete, question, anglesDeg, reachDeg } = results;
+  const { athlete, question } = results;
+  const { shown, xDeg, band } = chartFrame(results);
   const { joint, sense } = actions[question.action];
   const lifts = program.plan.exercises.filter(({ samples }) =>
     samples.some(({ effort }) => effort[question.action] !== undefined),
   );
   if (lifts.length === 0) return [];
-  const [least, most] = reachDeg;
-  const shown = anglesDeg.flatMap((deg, i) => (deg >= least && deg <= most ? [{ deg, i }] : []));
   const series = lifts.map(({ exercise, samples }) => ({
     name: exercise.kind === 'lift' ? `asked by ${exercise.range.lift.name}` : '',
     y: shown.map(({ deg }) => {
@@ -140,13 +140,9 @@ function demandBlocks(program: ProgramResult, results: Results): Block[] {
       kind: 'chart',
       chart: {
         title: `${question.action} torque, one side (N·m)`,
-        xDeg: shown.map(({ deg }) => deg),
+        xDeg,
         series: [{ name: 'athlete has', y: shown.map(({ i }) => torque[i] ?? 0) }, ...series],
-        band: {
-          fromDeg: (question.target.from * 180) / Math.PI,
-          toDeg: (question.target.to * 180) / Math.PI,
-          name: 'target',
-        },
+        band,
       },
     },
   ];

@@ -17,8 +17,8 @@ export function resultsJson(results: Results): object {
       trained: athlete.trained,
       anglesDeg: results.anglesDeg,
       torque: athlete.groups[results.question.action].torque.map(tenth),
-      tests: kneeFit.measured.map(({ kneeDeg, torque }, i) => ({
-        angleDeg: tenth(kneeDeg),
+      tests: kneeFit.measured.map(({ deg, torque }, i) => ({
+        angleDeg: tenth(deg),
         measured: tenth(torque),
         fitted: tenth(kneeFit.fitted[i] ?? 0),
       })),

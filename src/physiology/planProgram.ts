@@ -3,7 +3,7 @@ import type { Lift } from '../mechanics/lift.ts';
 import { piecewiseLinear } from '../numeric/interpolation.ts';
 import { isAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
-import { lifts } from '../tables/lifts.ts';
+import { liftNamed } from '../tables/lifts.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
 import { type Exercise, type Sample, samplesOf } from './exercise.ts';
 import {
@@ -90,13 +90,6 @@ export interface PlannedExercise {
 export interface Plan {
   readonly block: Block;
   readonly exercises: readonly PlannedExercise[];
-}
-
-/** The lift of a name; the names were checked when the file was read. */
-export function liftNamed(name: string): Lift {
-  const lift = lifts.find((entry) => entry.name === name);
-  if (!lift) throw new Error(`no lift "${name}" in the catalogue`);
-  return lift;
 }
 
 /** Where the range of a tested single begins, radians: the first angle of the lift. */

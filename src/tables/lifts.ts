@@ -17,3 +17,10 @@ export const lifts: readonly Lift[] = [
   ...legMachineLifts,
   ...armLifts,
 ];
+
+/** The lift of a name of the catalogue; names in a scenario are checked when it is read. */
+export function liftNamed(name: string): Lift {
+  const lift = lifts.find((entry) => entry.name === name);
+  if (!lift) throw new Error(`no lift "${name}" in the catalogue`);
+  return lift;
+}

@@ -2,17 +2,10 @@ import { demandOf } from '../../src/mechanics/demand.ts';
 import type { Lift, MuscledJoint } from '../../src/mechanics/lift.ts';
 import { type Body, Stance } from '../../src/mechanics/posture.ts';
 import { bodyOf } from '../../src/physiology/body.ts';
-import { lifts } from '../../src/tables/lifts.ts';
 
 export const radians = Math.PI / 180;
 /** A man of 80 kg and 1.80 m with the segments of the tables. */
 export const man = bodyOf({ reference: 'male', stature: 1.8, mass: 80, lengths: {}, limits: {} });
-
-export function named(name: string): Lift {
-  const lift = lifts.find((entry) => entry.name === name);
-  if (!lift) throw new Error(`no lift ${name}`);
-  return lift;
-}
 
 /** Extension torque of one joint, one side, N·m. */
 export function torque(

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Lift } from '../../src/mechanics/lift.ts';
 import { bodyOf } from '../../src/physiology/body.ts';
-import { named, torque } from './askLift.ts';
+import { liftNamed } from '../../src/tables/lifts.ts';
+import { torque } from './askLift.ts';
 
 /** Load at which a growing quantity reaches a value, by halving between 0 and 600 kg. */
 function loadFor(value: (load: number) => number, wanted: number): number {
@@ -16,7 +17,7 @@ function loadFor(value: (load: number) => number, wanted: number): number {
 
 describe('partial against full squat: 87 kg, 1.84 m, full bar 140 kg with the thigh level and the shank at 30° (Williams 2015 measured +60.5 %; +61.2, +62.8 and +58.4 % are hand calculations; 140 kg is assumed)', () => {
   const body = bodyOf({ reference: 'male', stature: 1.84, mass: 87, lengths: {}, limits: {} });
-  const { resistance, ...rest } = named('back squat');
+  const { resistance, ...rest } = liftNamed('back squat');
   const squat = (lean: number): Lift => ({
     ...rest,
     supportDirectionDeg: lean,
@@ -50,9 +51,9 @@ describe('partial against full squat: 87 kg, 1.84 m, full bar 140 kg with the th
 describe('signs of the knee torque', () => {
   it('bends the other way in the Romanian deadlift (−0.28 ± 0.10) than in the deadlift at its start (+0.21 ± 0.13; J Exerc Sci Fit 2018), and in the good morning (Schellenberg 2013)', () => {
     for (const bar of [40, 100, 160]) {
-      expect(torque(named('deadlift'), 'knee', 125, bar)).toBeGreaterThan(0);
-      expect(torque(named('Romanian deadlift'), 'knee', 100, bar)).toBeLessThan(0);
-      expect(torque(named('good morning'), 'knee', 90, bar)).toBeLessThan(0);
+      expect(torque(liftNamed('deadlift'), 'knee', 125, bar)).toBeGreaterThan(0);
+      expect(torque(liftNamed('Romanian deadlift'), 'knee', 100, bar)).toBeLessThan(0);
+      expect(torque(liftNamed('good morning'), 'knee', 90, bar)).toBeLessThan(0);
     }
   });
 
@@ -78,12 +79,12 @@ describe('signs of the knee torque', () => {
       ['front raise', 'shoulder', 45, -1],
     ] as const;
     for (const [name, joint, deg, sign] of cases)
-      expect(sign * torque(named(name), joint, deg, 50), name).toBeGreaterThan(0);
+      expect(sign * torque(liftNamed(name), joint, deg, 50), name).toBeGreaterThan(0);
   });
 });
 
 describe('hip thrust (ISBS 2017, 35:184: largest early, hip near 90°; Brazil 2021: falls through the lift)', () => {
-  const hip = (deg: number) => torque(named('hip thrust'), 'hip', deg, 100);
+  const hip = (deg: number) => torque(liftNamed('hip thrust'), 'hip', deg, 100);
 
   it('asks most of the hip in the lower half, within 5 % of it at 90°, less at lockout but still extension', () => {
     const most = Math.max(...Array.from({ length: 91 }, (_, deg) => hip(deg)));

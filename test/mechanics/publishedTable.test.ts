@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { Lift } from '../../src/mechanics/lift.ts';
 import { heaviestLoad } from '../../src/physiology/heaviestLoad.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
+import { liftNamed } from '../../src/tables/lifts.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
-import { named, radians, thighLevelDeg, torque } from './askLift.ts';
+import { radians, thighLevelDeg, torque } from './askLift.ts';
 
 interface Row {
   readonly what: string;
@@ -29,7 +30,7 @@ function hipOverKnee(lift: Lift, deep: boolean): number {
 }
 
 function squatRows(): Row[] {
-  const [back, low] = [named('back squat'), named('low-bar squat')];
+  const [back, low] = [liftNamed('back squat'), liftNamed('low-bar squat')];
   return [
     {
       what: 'high bar, thigh level: hip over knee',
@@ -63,7 +64,7 @@ function loadRows(): Row[] {
   const person = meanPerson('male', true);
   const capacity = restingCapacity(person);
   const heaviest = (deg: number) => {
-    const range = { lift: named('back squat'), from: 0, to: deg * radians };
+    const range = { lift: liftNamed('back squat'), from: 0, to: deg * radians };
     return heaviestLoad(range, person.body, capacity);
   };
   const [quarter, above, level, below] = [65, 100, 120, 135].map(heaviest) as [
@@ -95,14 +96,15 @@ function loadRows(): Row[] {
 }
 
 function sameBar(first: string, second: string, joint: 'hip' | 'knee', says: string): Row {
-  const at = (name: string) => torque(named(name), joint, thighLevelDeg(named(name), 100), 100);
+  const at = (name: string) =>
+    torque(liftNamed(name), joint, thighLevelDeg(liftNamed(name), 100), 100);
   const what = `${first} over ${second}, 100 kg, thigh level: ${joint}`;
   return { what, predicted: at(first) / at(second), says };
 }
 
 function otherRows(): Row[] {
-  const thrust = (deg: number) => (2 * torque(named('hip thrust'), 'hip', deg, 100)) / 80;
-  const knee = (name: string, deg: number) => (2 * torque(named(name), 'knee', deg, 100)) / 80;
+  const thrust = (deg: number) => (2 * torque(liftNamed('hip thrust'), 'hip', deg, 100)) / 80;
+  const knee = (name: string, deg: number) => (2 * torque(liftNamed(name), 'knee', deg, 100)) / 80;
   const sport = 'J Sports Sci 2020 (same bar:';
   return [
     sameBar('front squat', 'back squat', 'knee', `${sport} above 1)`),
@@ -159,15 +161,15 @@ describe('lifts beside published studies', () => {
   });
 
   it('a hex bar moves torque from hip to knee (Swinton 2011), a narrow grip from shoulder to elbow (Mausehund 2022), and the hip leads with the rear foot raised (Mackey and Riemann 2021)', () => {
-    const [straight, hex] = [named('deadlift'), named('hex-bar deadlift')];
+    const [straight, hex] = [liftNamed('deadlift'), liftNamed('hex-bar deadlift')];
     expect(torque(hex, 'knee', 118, 100)).toBeGreaterThan(torque(straight, 'knee', 118, 100));
     expect(torque(hex, 'hip', 118, 100)).toBeLessThan(torque(straight, 'hip', 118, 100));
-    const [wide, narrow] = [named('bench press'), named('close-grip bench press')];
+    const [wide, narrow] = [liftNamed('bench press'), liftNamed('close-grip bench press')];
     expect(torque(narrow, 'elbow', 30, 100)).toBeGreaterThan(torque(wide, 'elbow', 30, 100));
     expect(torque(narrow, 'shoulder across', 30, 100)).toBeGreaterThan(
       torque(wide, 'shoulder across', 30, 100),
     );
-    const raised = named('rear-foot raised split squat');
+    const raised = liftNamed('rear-foot raised split squat');
     expect(torque(raised, 'hip', 90, 50)).toBeGreaterThan(torque(raised, 'knee', 90, 50));
   });
 });

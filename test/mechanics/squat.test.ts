@@ -8,13 +8,13 @@ import { type Posture, Stance } from '../../src/mechanics/posture.ts';
 import { bodyOf } from '../../src/physiology/body.ts';
 import { heaviestLoad } from '../../src/physiology/heaviestLoad.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
-import { lifts } from '../../src/tables/lifts.ts';
+import { liftNamed, lifts } from '../../src/tables/lifts.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
 
 const radians = Math.PI / 180;
 const man = bodyOf({ reference: 'male', stature: 1.8, mass: 80, lengths: {}, limits: {} });
 
-const backSquat = lifts.find(({ name }) => name === 'back squat') as Lift;
+const backSquat = liftNamed('back squat');
 
 /** The squat of the worked case: bar on the shoulder joint, shank lean set by the test. */
 function squatWithLean(leanDeg: number): Lift {

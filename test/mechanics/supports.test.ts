@@ -4,7 +4,8 @@ import { momentAbout, standardGravity } from '../../src/mechanics/forces.ts';
 import type { Lift } from '../../src/mechanics/lift.ts';
 import { pointOn } from '../../src/mechanics/linkage.ts';
 import { Stance } from '../../src/mechanics/posture.ts';
-import { man, named, radians } from './askLift.ts';
+import { liftNamed } from '../../src/tables/lifts.ts';
+import { man, radians } from './askLift.ts';
 
 function at(lift: Lift, deg: number, load: number) {
   const stance = new Stance(lift, man, load);
@@ -18,7 +19,7 @@ describe('second supports', () => {
   it.each([20, 60, 110])(
     'belt squat at %d°: ankle and knee torque from the ground up (weight under the middle of the foot, the floor undoing the pull of the hands) equal those from the top down',
     (deg) => {
-      const { stance, held, torques } = at(named('belt squat'), deg, 100);
+      const { stance, held, torques } = at(liftNamed('belt squat'), deg, 100);
       const [hands] = otherForces(stance, held, 100);
       if (!hands) throw new Error('the hands hold a rail');
       const links = held.placement.links;
@@ -40,7 +41,7 @@ describe('second supports', () => {
   );
 
   it('hip thrust: the floor carries what a beam on two supports gives it (moments about the shoulder, by hand)', () => {
-    const { stance, held } = at(named('hip thrust'), 30, 100);
+    const { stance, held } = at(liftNamed('hip thrust'), 30, 100);
     const [floor] = otherForces(stance, held, 100);
     const [trunk, thigh, shank] = held.placement.links;
     if (!floor || !trunk || !thigh || !shank) throw new Error('a bridge has three links');
@@ -55,7 +56,7 @@ describe('second supports', () => {
 
   it('seated calf raise: the thigh pushes along itself only and the shank’s top stays on its line', () => {
     for (const deg of [-30, 0, 15]) {
-      const { stance, held } = at(named('seated calf raise'), deg, 60);
+      const { stance, held } = at(liftNamed('seated calf raise'), deg, 60);
       const [thigh] = otherForces(stance, held, 60);
       expect(thigh?.force.force.y).toBeCloseTo(0, 9);
       expect(thigh?.force.at.x).toBeCloseTo(-0.1, 9);
@@ -65,7 +66,7 @@ describe('second supports', () => {
 
 describe('resistances', () => {
   it('a leg curl’s measured machine asks the flexors: 30 N·m at 10 kg is 60 N·m at 20 kg, half a side, on top of gravity', () => {
-    const curl = named('lying leg curl');
+    const curl = liftNamed('lying leg curl');
     const table = { load: 10, torqueAt: () => 30 };
     const asked = demandOf(curl, man, 20, table)(60 * radians);
     const { torques: gravity } = at(curl, 60, 0);
@@ -74,7 +75,7 @@ describe('resistances', () => {
   });
 
   it('a cable pulls with the weight on the stack toward its pulley', () => {
-    const { stance, held } = at(named('cable curl'), 60, 20);
+    const { stance, held } = at(liftNamed('cable curl'), 60, 20);
     const [pull] = otherForces(stance, held, 20);
     if (!pull) throw new Error('the cable pulls');
     const { at: from, force } = pull.force;
@@ -85,7 +86,7 @@ describe('resistances', () => {
   });
 
   it('a leg press pushes down its rails with sin 45° of the sled; the knee carries most, the hip some', () => {
-    const { stance, held, torques } = at(named('leg press'), 80, 200);
+    const { stance, held, torques } = at(liftNamed('leg press'), 80, 200);
     const [sled] = otherForces(stance, held, 200);
     expect(Math.hypot(sled?.force.force.x ?? 0, sled?.force.force.y ?? 0)).toBeCloseTo(
       200 * standardGravity * Math.sin(45 * radians),
@@ -97,7 +98,7 @@ describe('resistances', () => {
 
   it('a chin-up hangs balanced under the bar and leaves hips and knees nearly free', () => {
     for (const deg of [10, 70, 130]) {
-      const { torques, held } = at(named('chin-up'), deg, 20);
+      const { torques, held } = at(liftNamed('chin-up'), deg, 20);
       const trunk = held.placement.links[2];
       expect(Math.cos(trunk?.direction ?? 0)).toBeLessThan(-0.99);
       expect(Math.abs(torques.hip ?? 0)).toBeLessThan(5);

@@ -10,7 +10,7 @@ import {
 import type { MuscleJoint } from '../../src/tables/muscleRow.ts';
 import { kneeExtensorHeads } from '../../src/tables/quadriceps.ts';
 
-/** Numbered checks: section 9 of the project's anatomy notes, tolerances as stated there. */
+/** Each check names its source and its tolerance; the numbers keep their order. */
 
 const radians = Math.PI / 180;
 const pivot = { x: 0, y: 0 };

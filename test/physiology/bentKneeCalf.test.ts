@@ -2,14 +2,13 @@ import { expect, it } from 'vitest';
 import { demandOf } from '../../src/mechanics/demand.ts';
 import { effortsOf } from '../../src/physiology/heaviestLoad.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
-import { lifts } from '../../src/tables/lifts.ts';
+import { liftNamed } from '../../src/tables/lifts.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
 
 it('a seated calf raise has 0.60 to 0.94 of the straight-legged calf (PMID 39577118; Fugl-Meyer 1980)', () => {
   const person = meanPerson('male', true);
   const capacity = restingCapacity(person);
-  const lift = lifts.find(({ name }) => name === 'seated calf raise');
-  if (!lift) throw new Error('no seated calf raise');
+  const lift = liftNamed('seated calf raise');
   const seated = demandOf(lift, person.body, 60)(0);
   if ('impossible' in seated) throw new Error(seated.impossible);
   const straight = { ...seated, angles: { ...seated.angles, knee: 0 } };

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Lift } from '../../src/mechanics/lift.ts';
 import { stickingPoint } from '../../src/physiology/heaviestLoad.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
-import { lifts } from '../../src/tables/lifts.ts';
+import { liftNamed } from '../../src/tables/lifts.ts';
 import { loweringStrength } from '../../src/tables/strength.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
 
@@ -10,8 +10,7 @@ const radians = Math.PI / 180;
 
 /** The lowering with the shanks on a board that rises by so many degrees toward the knees. */
 function onSlope(slopeDeg: number): Lift {
-  const flat = lifts.find(({ name }) => name === 'Nordic lowering');
-  if (!flat) throw new Error('no Nordic lowering');
+  const flat = liftNamed('Nordic lowering');
   return { ...flat, supportDirectionDeg: flat.supportDirectionDeg - slopeDeg };
 }
 

@@ -17,7 +17,7 @@ import {
 } from '../../src/physiology/trainedState.ts';
 import { train } from '../../src/physiology/training.ts';
 import { coefficients as c } from '../../src/tables/adaptation.ts';
-import { lifts } from '../../src/tables/lifts.ts';
+import { liftNamed, lifts } from '../../src/tables/lifts.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
 
 /** Invariants of the forecast on random programs; no outside numbers are needed. */
@@ -44,8 +44,7 @@ const squat = fc
     reps: fc.integer({ min: 1, max: 10 }),
   })
   .map(({ name, to, share, sets, reps }): Exercise => {
-    const lift = lifts.find((entry) => entry.name === name);
-    if (!lift) throw new Error(name);
+    const lift = liftNamed(name);
     const range = { lift, from: 0, to: to * radians };
     const [single] = heaviestSingles(person, [range], untrainedState(person), c);
     const heaviest = single?.load ?? 0;
@@ -59,8 +58,7 @@ const heldSquat = fc
     sets: fc.integer({ min: 1, max: 6 }),
   })
   .map(({ at, effort, sets }): Exercise => {
-    const lift = lifts.find(({ name }) => name === 'back squat');
-    if (!lift) throw new Error('no back squat');
+    const lift = liftNamed('back squat');
     const range = { lift, from: at, to: at };
     const strength = effort * liftFactor(person, lift.name, at);
     const load = heaviestLoad(range, person.body, restingCapacity(person), strength);

@@ -2,10 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { atAngle } from '../../src/mechanics/angleGrid.ts';
 import { type Demand, demandOf } from '../../src/mechanics/demand.ts';
 import { heaviestLoad, stickingPoint } from '../../src/physiology/heaviestLoad.ts';
-import { liftNamed } from '../../src/physiology/planProgram.ts';
 import { type SharedLoad, sharedLoad } from '../../src/physiology/sharing.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
-import { lifts } from '../../src/tables/lifts.ts';
+import { liftNamed, lifts } from '../../src/tables/lifts.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
 
 const radians = Math.PI / 180;

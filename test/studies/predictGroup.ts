@@ -13,7 +13,7 @@ import {
 } from '../../src/physiology/trainedState.ts';
 import { train } from '../../src/physiology/training.ts';
 import type { Coefficients } from '../../src/tables/adaptation.ts';
-import { lifts } from '../../src/tables/lifts.ts';
+import { liftNamed } from '../../src/tables/lifts.ts';
 import { regions } from '../../src/tables/quadriceps.ts';
 import type { Observed, StudyGroup, StudyWork } from './studies.ts';
 
@@ -29,8 +29,7 @@ export function meanPerson(reference: 'male' | 'female' | 'pooled', trained: boo
 }
 
 function rangeOf(name: string, fromDeg: number, toDeg: number, athlete?: Athlete): Range {
-  const lift = lifts.find((entry) => entry.name === name);
-  if (!lift) throw new Error(`no lift ${name}`);
+  const lift = liftNamed(name);
   const range = { lift, from: fromDeg * radians, to: toDeg * radians };
   if (!athlete) return range;
   const strength = restingCapacity(athlete)['knee extension'];

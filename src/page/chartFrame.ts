@@ -1,0 +1,18 @@
+import type { Results } from '../run.ts';
+
+/**
+ * What every chart over the joint angle shares: the grid points that count for the target's action
+ * (with their place in values by angle), the axis through them, and the target's band.
+ */
+export function chartFrame({ question, anglesDeg, reachDeg: [least, most] }: Results) {
+  const shown = anglesDeg.flatMap((deg, i) => (deg >= least && deg <= most ? [{ deg, i }] : []));
+  return {
+    shown,
+    xDeg: shown.map(({ deg }) => deg),
+    band: {
+      fromDeg: (question.target.from * 180) / Math.PI,
+      toDeg: (question.target.to * 180) / Math.PI,
+      name: 'target',
+    },
+  };
+}
