@@ -5,14 +5,12 @@ import {
   meanArm,
   muscleNamed,
   muscleTendonExcursion,
-  tendonArmAt,
 } from '../../src/physiology/muscleGeometry.ts';
-import type { MuscleJoint } from '../../src/tables/muscleRow.ts';
 import { kneeExtensorHeads } from '../../src/tables/quadriceps.ts';
+import { armMm, degreesOf, radians } from './askMuscle.ts';
 
 /** Each check names its source and its tolerance; the numbers keep their order. */
 
-const radians = Math.PI / 180;
 const pivot = { x: 0, y: 0 };
 const down = (newtons: number, x: number): PointForce => ({
   at: { x, y: 0 },
@@ -24,10 +22,6 @@ const balancing = (
   at: PointForce['at'],
   force: PointForce['force'],
 ) => -momentAbout(pivot, loads) / momentAbout(pivot, [{ at, force }]);
-const armMm = (name: string, joint: MuscleJoint, deg: number) =>
-  1000 * tendonArmAt(muscleNamed(name), joint, deg);
-const degreesOf = (from: number, to: number) =>
-  Array.from({ length: to - from + 1 }, (_, i) => from + i);
 
 describe('statics of the elbow', () => {
   const up = { x: 0, y: 1 };

@@ -9,12 +9,7 @@ import {
 } from '../../src/physiology/muscleGeometry.ts';
 import type { MuscleJoint } from '../../src/tables/muscleRow.ts';
 import { muscles } from '../../src/tables/muscles.ts';
-
-const radians = Math.PI / 180;
-const degreesOf = (from: number, to: number) =>
-  Array.from({ length: to - from + 1 }, (_, i) => from + i);
-const armMm = (name: string, joint: MuscleJoint, deg: number) =>
-  1000 * tendonArmAt(muscleNamed(name), joint, deg);
+import { armMm, degreesOf, radians } from './askMuscle.ts';
 
 describe('tendon arms by angle', () => {
   it('are −dL/dθ of the length they change, on every muscle and joint (identity)', () => {

@@ -12,12 +12,8 @@ import type { Muscle, MuscleJoint, MusclePosture } from '../../src/tables/muscle
 import { cadaverKneeExtensorArea } from '../../src/tables/muscleRow.ts';
 import { muscles } from '../../src/tables/muscles.ts';
 import { kneeExtensorHeads } from '../../src/tables/quadriceps.ts';
+import { armMm, degreesOf, radians } from './askMuscle.ts';
 
-const radians = Math.PI / 180;
-const degreesOf = (from: number, to: number) =>
-  Array.from({ length: to - from + 1 }, (_, i) => from + i);
-const armMm = (name: string, joint: MuscleJoint, deg: number) =>
-  1000 * tendonArmAt(muscleNamed(name), joint, deg);
 const cadaverArea = (muscle: Muscle) => cadaverKneeExtensorArea[muscle.name] ?? muscle.area.value;
 /** Largest force at full effort per unit of specific tension, along the tendon, cm². */
 const strength = (muscle: Muscle, posture: MusclePosture) =>
