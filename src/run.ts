@@ -12,9 +12,11 @@ import { fitScales, type MeasuredAction } from './inference/fitScales.ts';
 import { type Forecast, forecast, type Question, reachDeg } from './inference/forecast.ts';
 import { type Placed, rank } from './inference/ranking.ts';
 import { gridDeg } from './mechanics/angleGrid.ts';
+import type { Body } from './mechanics/posture.ts';
 import type { Problem } from './notebook/problem.ts';
 import { readScenario } from './notebook/readScenario.ts';
 import type { LiftTest, LiftWork, Program, Scenario } from './notebook/scenario.ts';
+import type { Source } from './notebook/source.ts';
 import {
   type Athlete,
   athleteOf,
@@ -24,6 +26,7 @@ import {
   tableKneeExtension,
 } from './physiology/athlete.ts';
 import { bodyOf, estimatedLengths } from './physiology/body.ts';
+import { balancedEnds } from './physiology/hardPostures.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
 import { firstAngle, type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
@@ -85,7 +88,7 @@ export async function run(file: string, text: string): Promise<Run> {
   const calibrations = calibrateLifts(untested, singles);
   const unheld = singles.filter((_, i) => !Number.isFinite(calibrations[i]?.factor));
   if (unheld.length > 0)
-    return { problems: unheld.map((test) => unbalanced(source, test, test.lift)) };
+    return { problems: unheld.map((test) => unbalancedTest(source, test, untested.body)) };
   const remarks = singles.flatMap((test, i) => testRemarks(source, test, calibrations, i));
   const athlete = athleteWith(scenario, kneeFit, scales, liftFactors(calibrations));
   const plans = scenario.programs.map((program) =>
@@ -97,6 +100,12 @@ export async function run(file: string, text: string): Promise<Run> {
   if (problems.length > 0) return { problems };
   const results = answer({ scenario, kneeFit, scales, calibrations, athlete }, plans);
   return { results, notes: [...notes, ...remarks] };
+}
+
+function unbalancedTest(source: Source, test: LiftTest, body: Body): Problem {
+  const lift = liftNamed(test.lift);
+  const range = { lift, from: firstAngle(lift), to: test.to };
+  return unbalanced(source, test, balancedEnds(range, body, test.best));
 }
 
 function answer(

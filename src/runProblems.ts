@@ -40,7 +40,7 @@ export function loadProblems(
     if (heaviest <= 0)
       return [
         plan.weak === undefined
-          ? unbalanced(source, work, work.lift)
+          ? unbalanced(source, work, plan.balanced)
           : tooWeak(source, work, plan.weak),
       ];
     return load > heaviest ? [tooHeavy(source, work, load, plan)] : [];
@@ -81,10 +81,16 @@ function holdProblems(source: Source, work: HoldWork, { state, effort }: HeldLoa
   ];
 }
 
-export function unbalanced(source: Source, entry: LiftWork | LiftTest, lift: string): Problem {
+/** A range that this body cannot go through in balance, with the part of it that it can. */
+export function unbalanced(
+  source: Source,
+  entry: LiftWork | LiftTest,
+  ends: readonly [number, number] | undefined,
+): Problem {
+  const nearest = ends ? `; it can be from ${degreesOf(ends[0])} to ${degreesOf(ends[1])}` : '';
   return {
     code: 'cannot-balance',
-    message: `the ${lift} to ${degreesOf(entry.to)} cannot be held in balance over the foot with this body`,
+    message: `the ${entry.lift} to ${degreesOf(entry.to)} cannot be held in balance over the foot with this body${nearest}`,
     at: source.at([...entry.path, 'to']),
     hint: 'check the segment lengths and the ankle limit, or end the range earlier',
   };

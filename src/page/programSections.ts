@@ -1,3 +1,4 @@
+import type { Joint } from '../mechanics/lift.ts';
 import type { Work } from '../notebook/scenario.ts';
 import type { Sample } from '../physiology/exercise.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
@@ -127,9 +128,7 @@ function demandBlocks(program: ProgramResult, results: Results): Block[] {
   const series = lifts.map(({ exercise, samples }) => ({
     name: exercise.kind === 'lift' ? `asked by ${exercise.range.lift.name}` : '',
     y: shown.map(({ deg }) => {
-      const near = samples.find(
-        ({ asked }) => Math.abs(((asked.angles[joint] ?? 0) * 180) / Math.PI - deg) < 0.5,
-      );
+      const near = nearestSample(samples, joint, deg);
       return near ? Math.max(sense * (near.asked.torques[joint] ?? 0), 0) : Number.NaN;
     }),
   }));
@@ -146,6 +145,13 @@ function demandBlocks(program: ProgramResult, results: Results): Block[] {
       },
     },
   ];
+}
+
+/** The sample closest to an angle of a joint, at most 2.6° away: they stand 5° apart. */
+function nearestSample(samples: readonly Sample[], joint: Joint, deg: number): Sample | undefined {
+  const away = ({ asked }: Sample) => Math.abs(((asked.angles[joint] ?? 0) * 180) / Math.PI - deg);
+  const [near] = [...samples].sort((a, b) => away(a) - away(b));
+  return near && away(near) < 2.6 ? near : undefined;
 }
 
 /** Muscles named at most, and the effort from which one is named. */

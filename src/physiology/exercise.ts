@@ -3,15 +3,10 @@ import type { Body } from '../mechanics/posture.ts';
 import { type ActionName, actions } from '../tables/actions.ts';
 import { loweringStrength } from '../tables/strength.ts';
 import type { Moment } from './dose.ts';
-import {
-  type Capacity,
-  demandsOver,
-  type Efforts,
-  effortsOf,
-  hardest,
-  type Range,
-} from './heaviestLoad.ts';
+import { demandsOver, type Range } from './heaviestLoad.ts';
+import type { Capacity, Efforts } from './jointEfforts.ts';
 import { possibleRepetitions } from './repetitions.ts';
+import { sharedLoad } from './sharing.ts';
 
 /** A lift done for repetitions. */
 export interface LiftExercise {
@@ -45,7 +40,7 @@ export interface Sample {
   readonly share: number;
   readonly leading: number;
   readonly asked: Demand;
-  /** Required over available torque, fresh, by action. */
+  /** Share of its best that each action gives, fresh, muscles over two joints sharing. */
   readonly effort: Efforts;
 }
 
@@ -72,15 +67,10 @@ export function samplesOf(
       share: (after - before) / 2 / (range.to - range.from),
       leading,
       asked,
-      effort: effortsOf(asked, capacity, strength),
+      effort: sharedLoad(asked, capacity, strength).actions,
     });
   }
   return samples;
-}
-
-/** Largest effort of any action along the samples. */
-export function hardestEffort(samples: readonly Sample[]): number {
-  return Math.max(0, ...samples.map(({ effort }) => hardest(effort)?.effort ?? 0));
 }
 
 /**

@@ -1,16 +1,19 @@
-import { actions } from '../tables/actions.ts';
+import type { Body } from '../mechanics/posture.ts';
+import { muscles } from '../tables/muscles.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
-import { demandsOver, effortsOf, hardest, type Range, stickingPoint } from './heaviestLoad.ts';
-import { type SharedLoad, sharedLoad } from './sharing.ts';
+import { type AskedAt, demandsOver, type Range, stickingPoint } from './heaviestLoad.ts';
+import { hardest, jointEfforts } from './jointEfforts.ts';
+import { leastEffort, sharedLoad } from './sharing.ts';
 import { restingCapacity } from './trainedState.ts';
 
 /** How muscles share one posture of a lift. */
 export interface SharedPosture {
   /** Leading-joint angle, radians. */
   readonly at: number;
-  /** What the joints of the heaviest single give together over what each gives alone. */
+  /** What the joints give together over what the hardest of them gives alone, 0 to 1. */
   readonly together: number;
-  readonly efforts: SharedLoad['efforts'];
+  /** Share of its best that each muscle gives, largest first. */
+  readonly efforts: readonly { readonly muscle: string; readonly effort: number }[];
 }
 
 /** Where a range cannot be held even without a load, radians. */
@@ -20,31 +23,25 @@ export interface TooHeavyBody {
   readonly held?: readonly [number, number];
 }
 
-/**
- * How the muscles share the hardest posture of the first week.
- *
- * Muscles over two joints pull against each other, so the joints together give less than one by
- * one. The heaviest single is known to be possible: strength is raised until it just is, and the
- * loss is told.
- */
+/** How the muscles share the posture of a range that is hardest with a load (kg). */
 export function sharedAtHardest(
   range: Range,
   athlete: Athlete,
-  loads: { readonly first: number; readonly heaviest: number },
+  load: number,
   strength: number,
 ): SharedPosture | undefined {
   const capacity = restingCapacity(athlete);
-  const askedAt = (load: number) => {
-    const { angle: at, action } = stickingPoint(range, athlete.body, capacity, load);
-    if (actions[action].joint.startsWith('shoulder')) return undefined;
-    const found = demandsOver(range, athlete.body, load).find(({ leading }) => leading === at);
-    return found && !('impossible' in found.asked) ? { at, asked: found.asked } : undefined;
+  const { angle: at, effort } = stickingPoint(range, athlete.body, capacity, load);
+  const found = demandsOver(range, athlete.body, load).find(({ leading }) => leading === at);
+  if (!found || 'impossible' in found.asked) return undefined;
+  const alone = hardest(jointEfforts(found.asked, capacity))?.effort ?? 0;
+  const shared = sharedLoad(found.asked, capacity, strength).muscles;
+  const efforts = muscles.map(({ name }, i) => ({ muscle: name, effort: shared[i] ?? 0 }));
+  return {
+    at,
+    together: Math.min(alone / effort, 1),
+    efforts: efforts.sort((a, b) => b.effort - a.effort),
   };
-  const [single, first] = [askedAt(loads.heaviest), askedAt(loads.first)];
-  const together = single && sharedLoad(single.asked, capacity, strength)?.multiple;
-  if (!first || !together) return undefined;
-  const load = sharedLoad(first.asked, capacity, strength / Math.min(together, 1));
-  return load && { at: first.at, together: Math.min(together, 1), efforts: load.efforts };
 }
 
 /** Where a range cannot be held with no load at all, and where it can. */
@@ -54,10 +51,22 @@ export function bodyTooHeavy(range: Range, athlete: Athlete): TooHeavyBody | und
   const worst = stickingPoint(range, athlete.body, capacity, 0);
   if (!Number.isFinite(worst.effort)) return undefined;
   const held = demandsOver(range, athlete.body, 0).filter(
-    ({ asked }) =>
-      !('impossible' in asked) && (hardest(effortsOf(asked, capacity, strength))?.effort ?? 0) <= 1,
+    ({ asked }) => !('impossible' in asked) && leastEffort(asked, capacity) <= strength,
   );
-  const [first, last] = [held[0]?.leading, held[held.length - 1]?.leading];
-  const ends = first === undefined || last === undefined ? {} : { held: [first, last] as const };
-  return { at: worst.angle, ...ends };
+  const ends = endsOf(held);
+  return { at: worst.angle, ...(ends ? { held: ends } : {}) };
+}
+
+/** First and last angle of a range (radians) that can be taken in balance with a load, if any. */
+export function balancedEnds(
+  range: Range,
+  body: Body,
+  load: number,
+): readonly [number, number] | undefined {
+  return endsOf(demandsOver(range, body, load).filter(({ asked }) => !('impossible' in asked)));
+}
+
+function endsOf(postures: readonly AskedAt[]): readonly [number, number] | undefined {
+  const [first, last] = [postures[0], postures[postures.length - 1]];
+  return first && last && [first.leading, last.leading];
 }

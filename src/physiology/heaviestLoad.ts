@@ -1,13 +1,11 @@
-import { atAngle, gridAngles, type OverAngles } from '../mechanics/angleGrid.ts';
+import { gridAngles } from '../mechanics/angleGrid.ts';
 import { type Demand, demandOf, type ResistanceTable } from '../mechanics/demand.ts';
 import type { Lift } from '../mechanics/lift.ts';
 import type { Body, Impossible } from '../mechanics/posture.ts';
 import { risingRoot } from '../numeric/rootFinding.ts';
-import { type ActionName, actionNames, actions, carriesItself } from '../tables/actions.ts';
-import { bentKneePlantarflexion } from '../tables/strength.ts';
-
-/** Largest torque by angle of each action, N·m, one side. */
-export type Capacity = Readonly<Record<ActionName, OverAngles>>;
+import { type ActionName, actionNames, actions } from '../tables/actions.ts';
+import { type Capacity, hardest, jointEfforts } from './jointEfforts.ts';
+import { leastEffort } from './sharing.ts';
 
 /** A lift over a range of its leading joint (radians), with a machine's table if it has one. */
 export interface Range {
@@ -22,14 +20,19 @@ export interface StickingPoint {
   /** Leading-joint angle, radians. */
   readonly angle: number;
   readonly action: ActionName;
-  /** Required over available torque; infinite where the posture cannot be balanced. */
+  /** Share of their best that the muscles need; infinite where the posture cannot be balanced. */
   readonly effort: number;
 }
 
-/** Angles of a range to look at: its ends and the grid points between. */
+/** Angles of a range to look at: its ends and every second grid point between (5 degrees). */
 function rangeAngles(from: number, to: number): number[] {
-  return [from, ...gridAngles.filter((angle) => angle > from && angle < to), to];
+  if (from === to) return [from];
+  return [from, ...lookedAt.filter((angle) => angle > from + tiny && angle < to - tiny), to];
 }
+
+/** Rounding must not look twice at one angle. */
+const tiny = 1e-9;
+const lookedAt = gridAngles.filter((_, i) => i % 2 === 0);
 
 /** What a lift asks at one angle of its range. */
 export interface AskedAt {
@@ -63,54 +66,9 @@ export function demandsOver(range: Range, body: Body, load: number): readonly As
   return known;
 }
 
-/** Required over available torque of the actions that a posture asks for, by action. */
-export type Efforts = Readonly<Partial<Record<ActionName, number>>>;
-
 /**
- * Efforts of one posture. A joint asks its extensors or its flexors, by the sign of its torque; what
- * no action in the tables supplies (lifting the foot, for one) is taken as no limit.
- *
- * @param strength strength shown in the lift over that of the curves; divides every effort
- */
-export function effortsOf(asked: Demand, capacity: Capacity, strength = 1): Efforts {
-  const efforts: Partial<Record<ActionName, number>> = {};
-  for (const name of actionNames) {
-    const { joint, sense } = actions[name];
-    const needed = sense * (asked.torques[joint] ?? 0);
-    const angle = asked.angles[joint] ?? 0;
-    if (needed > 0 && !carriesItself(name, angle))
-      efforts[name] =
-        needed / atAngle(capacity[name], angle) / strength / kneeBendLeft(name, asked.angles.knee);
-  }
-  return efforts;
-}
-
-/**
- * Share of an action's strength that a bent knee leaves: 1 for all but the calf, whose share falls
- * straight to the table's ratio at 90°.
- *
- * @param knee flexion, radians
- */
-export function kneeBendLeft(action: ActionName, knee = 0): number {
-  if (action !== 'ankle plantarflexion') return 1;
-  const bend = Math.min(Math.max(knee / (Math.PI / 2), 0), 1);
-  return 1 - (1 - bentKneePlantarflexion.value) * bend;
-}
-
-/** The action of a posture that is asked most, and how much. */
-export function hardest(
-  efforts: Efforts,
-): { readonly action: ActionName; readonly effort: number } | undefined {
-  let [best, most]: [ActionName | undefined, number] = [undefined, 0];
-  for (const action of actionNames) {
-    const effort = efforts[action];
-    if (effort !== undefined && effort > most) [best, most] = [action, effort];
-  }
-  return best && { action: best, effort: most };
-}
-
-/**
- * Where in a range a load is hardest to hold.
+ * Where in a range a load is hardest to hold: the posture whose joints together need the largest
+ * share of what their muscles can give.
  *
  * @param load kg
  */
@@ -120,16 +78,32 @@ export function stickingPoint(
   capacity: Capacity,
   load: number,
 ): StickingPoint {
-  const action = leadingAction(range.lift);
-  let worst: StickingPoint = { angle: range.from, action, effort: 0 };
+  const postures: { readonly angle: number; readonly asked: Demand; readonly alone: Alone }[] = [];
   for (const { leading: angle, asked } of demandsOver(range, body, load)) {
-    if ('impossible' in asked) return { angle, action, effort: Number.POSITIVE_INFINITY };
-    const most = hardest(effortsOf(asked, capacity));
-    if (most && most.effort > worst.effort) worst = { angle, ...most };
+    if ('impossible' in asked)
+      return { angle, action: leadingAction(range.lift), effort: Number.POSITIVE_INFINITY };
+    const alone = hardest(jointEfforts(asked, capacity));
+    if (alone) postures.push({ angle, asked, alone });
+  }
+  // Together joints need at least what the hardest needs alone, mostly little more: starting with
+  // that posture spares nearly all the others.
+  postures.sort((a, b) => b.alone.effort - a.alone.effort);
+  let worst: StickingPoint = { angle: range.from, action: leadingAction(range.lift), effort: 0 };
+  for (const { angle, asked, alone } of postures) {
+    if (alone.effort * mostTied < worst.effort) break;
+    const effort = leastEffort(asked, capacity);
+    if (effort > worst.effort) worst = { angle, action: alone.action, effort };
   }
   return worst;
 }
 
+type Alone = NonNullable<ReturnType<typeof hardest>>;
+
+/**
+ * In no posture of the catalogue do muscles over two joints raise the effort by more than this over
+ * that of the hardest joint alone (held by a test).
+ */
+const mostTied = 1.5;
 /** First action of the leading joint: it names a posture that no muscle limits. */
 function leadingAction(lift: Lift): ActionName {
   return actionNames.find((name) => actions[name].joint === lift.leading) ?? 'knee extension';
@@ -139,13 +113,25 @@ function leadingAction(lift: Lift): ActionName {
  * Load at which the sticking point of a range asks a given effort, kg; by default all of it, which
  * is the heaviest load of the range before any calibration.
  *
- * Quasi-static: no bounce, no momentum, no limit of the back.
+ * The load at which one posture asks the effort is never below the answer, so it comes down from
+ * posture to posture until the load found for one leaves no other harder. Quasi-static: no bounce,
+ * no momentum, no limit of the back.
  *
  * @returns 0 when even the empty body asks more
  */
 export function heaviestLoad(range: Range, body: Body, capacity: Capacity, atEffort = 1): number {
-  const excess = (load: number) => stickingPoint(range, body, capacity, load).effort - atEffort;
+  const hardestWith = (load: number) => stickingPoint(range, body, capacity, load);
   // A light bar may leave a deep posture unbalanced that a heavier one allows.
-  const lightest = [0, 20, 40, 80].find((load) => excess(load) < 0);
-  return lightest === undefined ? 0 : risingRoot(excess, lightest, 1500, 1e-6);
+  const lightest = [0, 20, 40, 80].find((load) => hardestWith(load).effort < atEffort);
+  if (lightest === undefined) return 0;
+  let [load, { angle }] = [1500, hardestWith(lightest)];
+  for (;;) {
+    const posture = { ...range, from: angle, to: angle };
+    const excess = (with_: number) =>
+      stickingPoint(posture, body, capacity, with_).effort - atEffort;
+    const lower = risingRoot(excess, lightest, load, 1e-6);
+    const worst = hardestWith(lower);
+    if (worst.effort <= atEffort + 2e-6 || worst.angle === angle) return lower;
+    [load, angle] = [lower, worst.angle];
+  }
 }

@@ -63,27 +63,39 @@ export function meanArm(lengthening: number, fromDeg: number, toDeg: number): nu
 
 /**
  * Fibre length in optimum lengths:
- * l = (l_ref + gear · Σ_joints ΔL/L0) · (1 − shortening · effort).
+ * l = (l_ref + Σ_joints stretch) · (1 − shortening · effort).
  *
- * l_ref is the resting length in the table's posture. The gear is below one because tendon and
- * fibre rotation take part of ΔL. The muscle tables hold for one person's size: no scaling.
+ * l_ref is the resting length in the table's posture. The muscle tables hold for one person's size:
+ * no scaling.
  *
  * @param anglesDeg joints left out stay as in the table's posture
  * @param effort 0 at rest to 1 at full activation
  */
 export function operatingLength(muscle: Muscle, anglesDeg: MusclePosture, effort: number): number {
-  const { fibreLength, gear, postureDeg, restingSarcomere, shortening } = muscle;
-  let excursion = 0;
-  for (const joint of jointsOf(muscle)) {
-    const from = postureDeg[joint] ?? 0;
-    excursion += muscleTendonExcursion(muscle, joint, from, anglesDeg[joint] ?? from);
-  }
-  const resting =
-    restingSarcomere.value / sarcomereCorners.optimum +
-    (gear.value * excursion) / fibreLength.value;
-  const { joint } = shortening;
-  const share = piecewiseLinear(shortening.anglesDeg, shortening.share);
-  return resting * (1 - effort * share(anglesDeg[joint] ?? postureDeg[joint] ?? 0));
+  const { postureDeg, shortening } = muscle;
+  const angle = (joint: MuscleJoint) => anglesDeg[joint] ?? postureDeg[joint] ?? 0;
+  let resting = restingLength(muscle);
+  for (const joint of jointsOf(muscle)) resting += fibreStretch(muscle, joint, angle(joint));
+  return resting * (1 - effort * shorteningShare(muscle, angle(shortening.joint)));
+}
+
+/** Resting fibre length in the table's posture, optimum lengths. */
+export function restingLength({ restingSarcomere }: Muscle): number {
+  return restingSarcomere.value / sarcomereCorners.optimum;
+}
+
+/**
+ * Change of resting fibre length from the table's posture when one joint turns to an angle, optimum
+ * lengths: gear · ΔL/L0. The gear is below one because tendon and fibre rotation take part of ΔL.
+ */
+export function fibreStretch(muscle: Muscle, joint: MuscleJoint, deg: number): number {
+  const excursion = muscleTendonExcursion(muscle, joint, muscle.postureDeg[joint] ?? 0, deg);
+  return (muscle.gear.value * excursion) / muscle.fibreLength.value;
+}
+
+/** Share by which fibres shorten at full effort, at an angle of the table's joint. */
+export function shorteningShare({ shortening }: Muscle, deg: number): number {
+  return piecewiseLinear(shortening.anglesDeg, shortening.share)(deg);
 }
 
 /** Joints the muscle crosses. */

@@ -7,6 +7,7 @@ import { liftNamed } from '../tables/lifts.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
 import { type Exercise, type Sample, samplesOf } from './exercise.ts';
 import {
+  balancedEnds,
   bodyTooHeavy,
   type SharedPosture,
   sharedAtHardest,
@@ -81,6 +82,8 @@ export interface PlannedExercise {
   readonly hold?: HeldLoad;
   /** Where the body's own weight is already too much, if it is. */
   readonly weak?: TooHeavyBody;
+  /** Where the range can be taken in balance, if it cannot all; radians. */
+  readonly balanced?: readonly [number, number];
   /** How muscles share the hardest posture of the first week; only for lifts. */
   readonly shared?: SharedPosture;
   /** True when the range's own tested single was used for the load. */
@@ -130,6 +133,9 @@ export function planProgram(
   return { block: { ...block, exercises: exercises.map(({ exercise }) => exercise) }, exercises };
 }
 
+/** Load (kg) with which balance is tried where none was found: a working value. */
+const usualBar = 60;
+
 function planLift(
   work: WrittenLift,
   athlete: Athlete,
@@ -154,14 +160,16 @@ function planLift(
   const strength = liftFactor(athlete, lift.name, range.to);
   const capacity = restingCapacity(athlete);
   const samples = samplesOf(range, athlete.body, capacity, load, strength);
-  const shared = sharedAtHardest(range, athlete, { first: load, heaviest }, strength);
+  const shared = sharedAtHardest(range, athlete, load, strength);
   const weak = heaviest > 0 ? undefined : bodyTooHeavy(range, athlete);
+  const balanced = heaviest > 0 ? undefined : balancedEnds(range, athlete.body, usualBar);
   return {
     exercise: { kind: 'lift', range, load, heaviest, sets, reps, tempo },
     heaviest: predicted,
     samples,
     ...(shared ? { shared } : {}),
     ...(weak ? { weak } : {}),
+    ...(balanced ? { balanced } : {}),
     tested: measured !== undefined,
   };
 }

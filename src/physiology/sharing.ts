@@ -1,103 +1,122 @@
-import { atAngle } from '../mechanics/angleGrid.ts';
 import type { Demand } from '../mechanics/demand.ts';
 import { largestMultiple } from '../numeric/boxLinearProgram.ts';
 import { minimiseWeightedSquares } from '../numeric/boxQuadraticProgram.ts';
-import { type ActionName, actionNames, actions, carriesItself } from '../tables/actions.ts';
-import type { MuscleJoint, MusclePosture } from '../tables/muscleRow.ts';
+import { type ActionName, actions, carriesItself } from '../tables/actions.ts';
+import type { MuscleJoint } from '../tables/muscleRow.ts';
 import { muscles } from '../tables/muscles.ts';
-import { type Capacity, kneeBendLeft } from './heaviestLoad.ts';
-import { lengthTension } from './lengthTension.ts';
-import { jointsOf, livingArea, operatingLength, tendonArmAt } from './muscleGeometry.ts';
+import { type Capacity, type Efforts, jointEfforts } from './jointEfforts.ts';
+import { livingArea } from './muscleGeometry.ts';
+import { actionOf, muscleTorques, sharedJoints } from './muscleTorques.ts';
 
 /** How the muscles of one side carry a posture together. */
 export interface SharedLoad {
-  /** Multiple of the asked torques that all joints together can carry; 1 is the heaviest. */
-  readonly multiple: number;
-  /** Share of its best that each muscle gives, largest first; at `multiple` if that is below 1. */
-  readonly efforts: readonly { readonly muscle: string; readonly effort: number }[];
+  /** Share of its best that each muscle gives, in the tables' order, 0 to 1. */
+  readonly muscles: readonly number[];
+  /**
+   * What an action's muscles give together over what they could; above 1 by as much as the posture
+   * is too hard. An action that the load does not ask may work too, against the one that it asks.
+   */
+  readonly actions: Efforts;
 }
 
-const radians = Math.PI / 180;
-const sharedJoints: readonly MuscleJoint[] = ['ankle', 'knee', 'hip', 'elbow'];
+/** A joint whose torque muscles must meet: R·a = τ. */
+interface Row {
+  readonly joint: MuscleJoint;
+  readonly torque: number;
+  readonly entries: Float64Array;
+}
 
 /**
- * Shares the torques of a posture between muscles that may cross two joints.
- *
- * Activations a minimise Σ area·a² subject to R·a = τ and 0 ≤ a ≤ 1; the largest multiple λ is the
- * most for which R·a = λ·τ has a solution. R's entry for a muscle at a joint is the capacity of the
- * action it serves there, times its part of area · length–tension · cos(pennation) · lever among
- * that action's muscles: so all agonists together give the tested capacity, and a muscle that helps
- * at one joint hinders at another. Left out: shoulder, torques no muscle of the tables opposes
- * (lifting the foot) and those a straight joint carries itself.
- *
- * @param strength strength shown in the lift over that of the curves; scales R
- * @returns undefined where the posture asks nothing of these muscles
+ * Joints that ask muscles of the tables, and what each muscle gives there. Left out: the shoulder,
+ * torques that no muscle of the tables opposes (lifting the foot) and those a straight joint carries
+ * itself.
  */
-export function sharedLoad(
-  asked: Demand,
-  capacity: Capacity,
-  strength: number,
-): SharedLoad | undefined {
-  const posture = postureOf(asked);
-  const rows = sharedJoints.flatMap((joint) => {
+function rowsOf(asked: Demand, capacity: Capacity): Row[] {
+  const torques = muscleTorques(asked, capacity);
+  return sharedJoints.flatMap((joint) => {
     const torque = asked.torques[joint] ?? 0;
     const action = actionOf(joint, torque > 0 ? 1 : -1);
-    if (!action || carriesItself(action, asked.angles[joint] ?? 0)) return [];
-    const entries = rowOf(joint, posture, capacity, strength);
-    return entries.some((entry) => entry * torque > 0) ? [{ torque, entries }] : [];
+    if (torque === 0 || !action || carriesItself(action, asked.angles[joint] ?? 0)) return [];
+    return [{ joint, torque, entries: torques[joint] }];
   });
-  if (rows.length === 0) return undefined;
-  const matrix = rows.map(({ entries }) => entries);
-  const torques = rows.map(({ torque }) => torque);
-  const upper = muscles.map(() => 1);
-  const none = rows.map(() => 0);
-  const multiple = largestMultiple(matrix, none, torques, upper).high;
-  const carried = Math.min(multiple, 1) * (1 - 1e-9);
-  const { x } = minimiseWeightedSquares(
-    matrix,
-    torques.map((torque) => carried * torque),
-    muscles.map(livingArea),
-    upper,
+}
+
+/**
+ * Least effort at which all joints together can carry a posture: 1/λ, λ the largest multiple of the
+ * asked torques τ for which R·a = λ·τ has a solution with activations 0 ≤ a ≤ 1. Shoulders are taken
+ * one by one.
+ */
+export function leastEffort(asked: Demand, capacity: Capacity): number {
+  const alone = Object.values(unsharedEfforts(asked, capacity));
+  return Math.max(tiedEffort(rowsOf(asked, capacity)), ...alone);
+}
+
+function tiedEffort(rows: readonly Row[]): number {
+  const [first] = rows;
+  if (!first) return 0;
+  // With one joint every muscle that hinders stays still.
+  if (rows.length === 1)
+    return Math.abs(first.torque) / sum(first.entries, Math.sign(first.torque), () => 1);
+  const useful = muscles.flatMap((_, i) =>
+    rows.some(({ entries }) => entries[i] !== 0) ? [i] : [],
   );
-  const efforts = muscles.map(({ name }, i) => ({ muscle: name, effort: x[i] ?? 0 }));
-  return { multiple, efforts: efforts.sort((a, b) => b.effort - a.effort) };
+  const { high } = largestMultiple(
+    rows.map(({ entries }) => useful.map((i) => entries[i] as number)),
+    rows.map(() => 0),
+    rows.map(({ torque }) => torque),
+    useful.map(() => 1),
+  );
+  return 1 / high;
 }
 
-function postureOf({ angles }: Demand): MusclePosture {
-  const posture: Partial<Record<MuscleJoint, number>> = {};
-  for (const joint of sharedJoints) {
-    const angle = angles[joint];
-    if (angle !== undefined) posture[joint] = (angle * 180) / Math.PI;
+/** Torque in one sense of muscles at given shares of their best, N·m. */
+function sum(entries: Float64Array, sense: number, share: (i: number) => number): number {
+  let total = 0;
+  for (let i = 0; i < entries.length; i++)
+    total += Math.max(sense * (entries[i] as number), 0) * share(i);
+  return total;
+}
+
+function unsharedEfforts(asked: Demand, capacity: Capacity): Efforts {
+  const alone = Object.entries(jointEfforts(asked, capacity)) as [ActionName, number][];
+  return Object.fromEntries(
+    alone.filter(([name]) => !sharedJoints.some((joint) => joint === actions[name].joint)),
+  );
+}
+
+/**
+ * Shares the torques of a posture between muscles that may cross two joints: activations a minimise
+ * Σ area·a² subject to R·a = τ and 0 ≤ a ≤ 1; where τ is too much, to the part that can be carried.
+ *
+ * @param strength strength shown in the lift over that of the curves; divides every torque
+ */
+export function sharedLoad(asked: Demand, capacity: Capacity, strength = 1): SharedLoad {
+  const rows = rowsOf(asked, capacity);
+  const matrix = rows.map(({ entries }) => [...entries]);
+  const torques = rows.map(({ torque }) => torque / strength);
+  const carry = (part: number) =>
+    minimiseWeightedSquares(
+      matrix,
+      torques.map((torque) => part * torque),
+      areas,
+      whole,
+    );
+  let [part, shared] = [1, carry(1)];
+  if (!shared.feasible) {
+    part = ((1 - 1e-9) * strength) / tiedEffort(rows);
+    shared = carry(part);
   }
-  return posture;
+  const efforts: Partial<Record<ActionName, number>> = {};
+  const alone = Object.entries(unsharedEfforts(asked, capacity)) as [ActionName, number][];
+  for (const [name, effort] of alone) efforts[name] = effort / strength;
+  for (const { joint, entries } of rows)
+    for (const sense of [1, -1] as const) {
+      const action = actionOf(joint, sense);
+      const given = sum(entries, sense, (i) => shared.x[i] ?? 0);
+      if (action && given > 0) efforts[action] = given / sum(entries, sense, () => 1) / part;
+    }
+  return { muscles: shared.x, actions: efforts };
 }
 
-/** Extension torque of each muscle at full activation, N·m; zero where it does not cross. */
-function rowOf(
-  joint: MuscleJoint,
-  posture: MusclePosture,
-  capacity: Capacity,
-  strength: number,
-): number[] {
-  const deg = posture[joint] ?? 0;
-  const raw = muscles.map((muscle) => {
-    if (!jointsOf(muscle).includes(joint)) return 0;
-    const pennation = Math.cos((muscle.pennation.value * Math.PI) / 180);
-    const force = lengthTension(operatingLength(muscle, posture, 1)) * pennation;
-    // Arms are positive for flexion, torques for extension.
-    return -livingArea(muscle) * force * tendonArmAt(muscle, joint, deg);
-  });
-  const part = (sense: 1 | -1) => {
-    const all = raw.reduce((sum, torque) => sum + Math.max(sense * torque, 0), 0);
-    const action = actionOf(joint, sense);
-    if (!action || all === 0) return 0;
-    const left = kneeBendLeft(action, (posture.knee ?? 0) * radians);
-    return (strength * left * atAngle(capacity[action], deg * radians)) / all;
-  };
-  const [extending, flexing] = [part(1), part(-1)];
-  return raw.map((torque) => torque * (torque > 0 ? extending : flexing));
-}
-
-function actionOf(joint: MuscleJoint, sense: 1 | -1): ActionName | undefined {
-  return actionNames.find((name) => actions[name].joint === joint && actions[name].sense === sense);
-}
+const areas = muscles.map(livingArea);
+const whole = muscles.map(() => 1);

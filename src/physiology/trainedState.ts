@@ -12,13 +12,8 @@ import {
 } from './adaptation.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
 import type { Contraction, WeeklyDose } from './dose.ts';
-import {
-  type Capacity,
-  heaviestLoad,
-  type Range,
-  type StickingPoint,
-  stickingPoint,
-} from './heaviestLoad.ts';
+import { heaviestLoad, type Range, type StickingPoint, stickingPoint } from './heaviestLoad.ts';
+import type { Capacity } from './jointEfforts.ts';
 
 /** The athlete after some weeks. */
 export interface TrainedState {

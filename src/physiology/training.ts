@@ -9,13 +9,14 @@ import {
   type Exercise,
   freshness,
   type HoldExercise,
-  hardestEffort,
   type LiftExercise,
   type Sample,
   samplesOf,
   setMoments,
 } from './exercise.ts';
-import { type Capacity, effortsOf, hardest, stickingPoint } from './heaviestLoad.ts';
+import { stickingPoint } from './heaviestLoad.ts';
+import { type Capacity, hardest } from './jointEfforts.ts';
+import { sharedLoad } from './sharing.ts';
 import {
   capacityAfter,
   restingCapacity,
@@ -93,19 +94,19 @@ class WeekOfTraining {
     const { range, reps, heaviest } = exercise;
     const strength = liftFactor(athlete, range.lift.name, range.to);
     const planned = exercise.load * (1 + block.progress) ** (this.week - 1);
-    const samplesWith = (load: number) =>
-      samplesOf(range, athlete.body, restingCapacity(athlete), load, strength);
-    let samples = samplesWith(planned);
+    const resting = restingCapacity(athlete);
+    const effortOf = (load: number, capacity: Capacity) =>
+      stickingPoint(range, athlete.body, capacity, load).effort / strength;
     // Strength gained so far, seen as the fall of effort under the same load; saves solving for
     // the heaviest load each week.
-    const now = stickingPoint(range, athlete.body, this.capacity, planned).effort / strength;
-    const stronger = Math.max(hardestEffort(samples) / now, 1);
+    const before = effortOf(planned, resting);
+    const stronger = Math.max(before / effortOf(planned, this.capacity), 1);
     const load = Math.min(planned, heaviest * stronger);
-    if (load < planned) samples = samplesWith(load);
+    const samples = samplesOf(range, athlete.body, resting, load, strength);
     const fresh = freshness(reps, {
       share: load / heaviest,
       shareNow: load / (heaviest * stronger),
-      hardest: hardestEffort(samples),
+      hardest: load < planned ? effortOf(load, resting) : before,
     });
     if (fresh.length < reps)
       this.shortfalls.push({
@@ -124,7 +125,8 @@ class WeekOfTraining {
   private practise(exercise: LiftExercise, samples: readonly Sample[], sets: number): void {
     const name = exercise.range.lift.name;
     const goal = this.practised.get(name) ?? gridAngles.map(() => 0);
-    const half = (gridStepDeg * Math.PI) / 360;
+    // Samples stand at every second grid angle.
+    const half = (1.01 * gridStepDeg * Math.PI) / 180;
     const filled = sets / (sets + this.c.practiceHalfDose);
     gridAngles.forEach((angle, i) => {
       const near = samples.find(({ leading }) => Math.abs(leading - angle) <= half);
@@ -148,7 +150,7 @@ class WeekOfTraining {
     const asked = demandOf(lift, this.athlete.body, of.load, machine)(at);
     if ('impossible' in asked) return;
     const strength = liftFactor(this.athlete, lift.name, at);
-    const efforts = effortsOf(asked, restingCapacity(this.athlete), strength);
+    const efforts = sharedLoad(asked, restingCapacity(this.athlete), strength).actions;
     for (const action of actionNames) {
       const asks = efforts[action];
       if (asks === undefined) continue;

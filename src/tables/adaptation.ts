@@ -8,23 +8,23 @@ import type { Sourced } from './sourced.ts';
  */
 export const adaptation = {
   /** Largest neural gain of an untrained person. */
-  driveAmplitude: fitted(0.353, 'share', 0.092),
+  driveAmplitude: fitted(0.401, 'share', 0.11),
   /** Local drive dose that fills half of it. */
-  driveHalfDose: fitted(2.6, 'hard sets a week', 1.2),
+  driveHalfDose: fitted(2.32, 'hard sets a week', 1.1),
   /** u: how steeply effort counts toward drive. */
-  driveEffortPower: fitted(2.17, 'exponent', 0.55),
+  driveEffortPower: fitted(2.21, 'exponent', 0.55),
   /** κ: how far low fibre tension lowers the drive dose. */
-  driveTensionPower: fitted(0.829, 'exponent', 0.29),
+  driveTensionPower: fitted(0.984, 'exponent', 0.33),
   /** h: fall of the drive dose for each degree trained beyond 40°. */
-  driveFadePerDeg: fitted(0.00506, 'share per degree', 0.0031),
+  driveFadePerDeg: fitted(0.00941, 'share per degree', 0.0037),
   /** Spread toward shorter muscle when trained at 40° … */
-  widthShorterAt40: fitted(10.3, 'degrees', 4),
+  widthShorterAt40: fitted(9.72, 'degrees', 3.7),
   /** … and at 90° (held near wide: gains reach 15–105°, Bandy 1993). */
-  widthShorterAt90: fitted(36.2, 'degrees', 6.9),
+  widthShorterAt90: fitted(35.1, 'degrees', 6.6),
   /** Spread toward longer muscle when trained at 40° … */
-  widthLongerAt40: fitted(24.2, 'degrees', 7.1),
+  widthLongerAt40: fitted(25.0, 'degrees', 7.0),
   /** … and at 90°. */
-  widthLongerAt90: fitted(20.5, 'degrees', 7.4),
+  widthLongerAt90: fitted(17.8, 'degrees', 6.1),
   /** Pace of neural gains. */
   driveWeeks: {
     value: 4,
@@ -34,7 +34,7 @@ export const adaptation = {
     source: 'early gains come within weeks; a working value',
   },
   /** G: largest growth of an untrained person at middle length. */
-  growthAmplitude: fitted(0.33, 'share', 0.07),
+  growthAmplitude: fitted(0.298, 'share', 0.063),
   /** Tension dose that fills half of it. */
   growthHalfDose: {
     value: 5,
@@ -53,7 +53,7 @@ export const adaptation = {
     source: 'nothing published',
   },
   /** b: growth at long against middle length; 1.4 to 2.7 long against short in untrained people. */
-  growthLengthSlope: fitted(0.333, 'share', 0.13),
+  growthLengthSlope: fitted(0.347, 'share', 0.13),
   /** t: distal against proximal growth after long-length work. */
   growthDistalTilt: {
     value: 0.25,
@@ -104,11 +104,11 @@ export const adaptation = {
     source: 'no more after five weeks (Blazevich 2007)',
   },
   /** Share of neural gain that passes between moving and held work. */
-  transferAcross: fitted(0.541, 'share', 0.097),
+  transferAcross: fitted(0.542, 'share', 0.097),
   /** K: largest gain of a single from practising the lift. */
-  practiceAmplitude: fitted(0.17, 'share', 0.056),
+  practiceAmplitude: fitted(0.201, 'share', 0.063),
   /** r: how steeply the practised effort counts. */
-  practicePower: fitted(2.15, 'exponent', 0.62),
+  practicePower: fitted(2.14, 'exponent', 0.61),
   /** Sets a week that fill half of it. */
   practiceHalfDose: {
     value: 2,
@@ -118,7 +118,7 @@ export const adaptation = {
     source: 'nothing published',
   },
   /** Amplitudes of a trained person over those of an untrained one. */
-  trainedShare: fitted(0.433, 'share', 0.092),
+  trainedShare: fitted(0.454, 'share', 0.097),
 } as const satisfies Readonly<Record<string, Sourced>>;
 
 export type Coefficients = Readonly<Record<keyof typeof adaptation, number>>;
@@ -162,7 +162,7 @@ export const largestGain: Sourced = {
  * this cannot be told apart.
  */
 export const contrastMiss: Sourced = {
-  value: 0.47,
+  value: 0.49,
   unit: 'share of the larger gain',
   spread: 0.1,
   known: 'fitted',

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { demandOf } from '../../src/mechanics/demand.ts';
-import { effortsOf } from '../../src/physiology/heaviestLoad.ts';
+import { jointEfforts } from '../../src/physiology/jointEfforts.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { liftNamed } from '../../src/tables/lifts.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
@@ -13,7 +13,7 @@ it('a seated calf raise has 0.60 to 0.94 of the straight-legged calf (PMID 39577
   if ('impossible' in seated) throw new Error(seated.impossible);
   const straight = { ...seated, angles: { ...seated.angles, knee: 0 } };
   const [bent = 0, extended = 0] = [seated, straight].map(
-    (asked) => effortsOf(asked, capacity)['ankle plantarflexion'],
+    (asked) => jointEfforts(asked, capacity)['ankle plantarflexion'],
   );
   expect(extended / bent).toBeGreaterThanOrEqual(0.6);
   expect(extended / bent).toBeLessThanOrEqual(0.94);
