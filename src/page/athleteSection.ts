@@ -113,6 +113,7 @@ function assumptions(results: Results): string[] {
     ranking.flatMap(({ program }) =>
       program.plan.exercises.flatMap(({ exercise }) => {
         if (exercise.kind === 'lift') return [exercise.range];
+        if (exercise.kind === 'isokinetic') return [];
         return 'range' in exercise.of ? [exercise.of.range] : [];
       }),
     ),

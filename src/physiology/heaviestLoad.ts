@@ -27,7 +27,7 @@ export interface StickingPoint {
 }
 
 /** Angles of a range to look at: its ends and the grid points between. */
-function rangeAngles(from: number, to: number): number[] {
+export function rangeAngles(from: number, to: number): number[] {
   return [from, ...gridAngles.filter((angle) => angle > from && angle < to), to];
 }
 

@@ -16,6 +16,8 @@ import {
   setMoments,
 } from './exercise.ts';
 import { type Capacity, effortsOf, hardest, stickingPoint } from './heaviestLoad.ts';
+import { type IsokineticExercise, isokineticMoments } from './isokinetic.ts';
+import { fromTheTop, loweredMoments, loweringLimit } from './lowering.ts';
 import {
   capacityAfter,
   restingCapacity,
@@ -52,7 +54,8 @@ function trainOneWeek(
   const session = new WeekOfTraining(athlete, block, week, state, c);
   block.exercises.forEach((exercise, place) => {
     if (exercise.kind === 'lift') session.addLift(exercise, place);
-    else session.addHold(exercise);
+    else if (exercise.kind === 'hold') session.addHold(exercise);
+    else session.addIsokinetic(exercise);
   });
   return session.result();
 }
@@ -90,9 +93,10 @@ class WeekOfTraining {
    */
   addLift(exercise: LiftExercise, place: number): void {
     const { athlete, block } = this;
-    const { range, reps, heaviest } = exercise;
+    const { range, reps, heaviest, tempo, lowerOnly, lowering } = exercise;
     const strength = liftFactor(athlete, range.lift.name, range.to);
-    const planned = exercise.load * (1 + block.progress) ** (this.week - 1);
+    const progressed = (1 + block.progress) ** (this.week - 1);
+    const planned = exercise.load * progressed;
     const samplesWith = (load: number) =>
       samplesOf(range, athlete.body, restingCapacity(athlete), load, strength);
     let samples = samplesWith(planned);
@@ -102,10 +106,12 @@ class WeekOfTraining {
     const stronger = Math.max(hardestEffort(samples) / now, 1);
     const load = Math.min(planned, heaviest * stronger);
     if (load < planned) samples = samplesWith(load);
+    // A body that cannot be held over the whole range has no heaviest load: it is lowered as far
+    // as control goes, at every repetition alike.
     const fresh = freshness(reps, {
-      share: load / heaviest,
-      shareNow: load / (heaviest * stronger),
-      hardest: hardestEffort(samples),
+      share: heaviest > 0 ? load / heaviest : 0,
+      shareNow: heaviest > 0 ? load / (heaviest * stronger) : 0,
+      hardest: hardestEffort(samples) / (lowerOnly ? loweringLimit : 1),
     });
     if (fresh.length < reps)
       this.shortfalls.push({
@@ -115,9 +121,17 @@ class WeekOfTraining {
         wanted: reps,
       });
     const times = exercise.sets * this.perWeek;
-    for (const action of actionsAsked(samples))
-      this.doses[action].add(setMoments(action, samples, exercise.tempo, fresh), times, 'dynamic');
-    this.practise(exercise, samples, times);
+    const control = heaviest > 0 ? Number.POSITIVE_INFINITY : loweringLimit * stronger;
+    const heavier = lowering && Math.min(lowering.load * progressed, lowering.heaviest * stronger);
+    const lowered = heavier === undefined ? samples : samplesWith(heavier);
+    for (const action of actionsAsked(samples)) {
+      const moments = lowerOnly
+        ? loweredMoments(action, fromTheTop(samples), control, tempo, fresh)
+        : setMoments(action, samples, tempo, fresh, lowered);
+      this.doses[action].add(moments, times, 'dynamic');
+    }
+    // No source was found for lowering alone as practice of a single: it counts as none.
+    if (!lowerOnly) this.practise(exercise, samples, times);
   }
 
   /** Practice goal at each angle of the range: K · effort^r, filled by the number of sets. */
@@ -155,6 +169,11 @@ class WeekOfTraining {
       const angle = asked.angles[actions[action].joint] ?? 0;
       this.doses[action].add([{ angle, seconds, effort: Math.min(asks, 1) }], times, 'isometric');
     }
+  }
+
+  addIsokinetic(exercise: IsokineticExercise): void {
+    const times = exercise.sets * exercise.reps * this.perWeek;
+    this.doses[exercise.action].add(isokineticMoments(exercise), times, 'dynamic');
   }
 
   result(): TrainedState {
