@@ -41,6 +41,7 @@ const liftWork = z.strictObject({
         input === null ? 'is empty' : `is "${input}"; write yes, or leave it out`,
     })
     .describe('yes: it is only lowered; partners bring it up, or it is not brought up')
+    .meta({ examples: ['yes'] })
     .optional(),
   'lowering load': z
     .string({ error: must('more than is lifted ("+20 %") or a mass ("100 kg")') })
@@ -65,11 +66,16 @@ const holdWork = z.strictObject({
     .max(120, { error: ({ input }) => `is ${input}; a hold of at most 120 s can be read` })
     .describe('Length of each hold: seconds, no unit')
     .meta({ examples: [5] }),
-  against: oneOf(
-    'thing to push against',
-    ['pins'],
-    'pins: the lift is pushed against pins or a fixed bar; left out, a weight is held',
-  ).optional(),
+  against: z
+    .literal('pins', {
+      error: ({ input }) =>
+        input === null
+          ? 'is empty'
+          : `is "${input}"; write pins (any bar that cannot move) or leave it out`,
+    })
+    .describe('pins: the lift is pushed against a bar that cannot move; left out, a weight is held')
+    .meta({ examples: ['pins'] })
+    .optional(),
   rest,
 });
 
