@@ -91,7 +91,10 @@ function loweredProblems(
   if (control.state !== 'none') return [];
   const { top, beginAt } = control;
   const end = Math.abs(top - work.to) < Math.abs(top - work.from) ? 'to' : 'from';
-  const begin = beginAt === undefined ? 'choose an easier lift' : `begin at ${degreesOf(beginAt)}`;
+  // Rounded toward the low end, where it is easier.
+  const beginDeg = ((beginAt ?? 0) * 180) / Math.PI;
+  const easier = end === 'to' ? Math.floor(beginDeg + 1e-9) : Math.ceil(beginDeg - 1e-9);
+  const begin = beginAt === undefined ? 'choose an easier lift' : `begin at ${easier}°`;
   return [
     {
       code,
@@ -130,7 +133,7 @@ function tooHeavyToLower(
 ): Problem {
   return {
     code: 'too-heavy',
-    message: `${kg(load)} is more than can be lowered under control: the most in the ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is about ${kg(most)}`,
+    message: `${kg(load)} is more than can be lowered under control: the most in the ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is about ${Math.floor(most)} kg`,
     at: source.at([...work.path, key]),
     hint: `write at most ${Math.floor(most)} kg, or shorten the range`,
   };

@@ -57,7 +57,7 @@ export function tripped(
   if (lowers !== undefined) found.push({ number: 4, because: lowers });
   if (work.some((w) => w.kind === 'hold' && w.effort >= hardEffort))
     found.push({ number: 5, because: 'it holds still at high effort' });
-  const bar = work.some((w) => barAbove.test(nameOf(w)));
+  const bar = work.some((w) => barAbove.test(nameOf(w)) && !isBodyAlone(w));
   const pins = work.some((w) => w.kind === 'hold' && w.against === 'pins');
   if (pins) found.push({ number: 6, because: 'it pushes a bar against pins' });
   else if (bar)
@@ -72,6 +72,10 @@ function nameOf(work: Work): string {
   if (work.kind === 'lift') return work.lift;
   return work.kind === 'hold' ? work.of : work.action;
 }
+
+/** Whether nothing is carried but the body. */
+const isBodyAlone = (work: Work) =>
+  work.kind === 'lift' && work.load.kind === 'mass' && work.load.mass === 0;
 
 /** Why a piece of work lowers hard, if it does. */
 function hardLowering(work: Work): string[] {

@@ -40,14 +40,14 @@ function holdLine(work: HoldWork, planned: PlannedExercise, results: Results): s
     : best === undefined
       ? ''
       : ` (best there about ${newtonMetres(best)})`;
-  const what = work.against === undefined ? `Hold ${work.of}` : `Push ${work.of} against pins`;
+  const what = work.against === undefined ? `Hold ${work.of}` : `Push the ${work.of} against pins`;
   return `${what} at ${degrees(work.at)}${asWritten(work.at, planned, scenario)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${filled(work)}.`;
 }
 
 function heldAgainst(work: HoldWork, held: NonNullable<PlannedExercise['hold']>): string {
   return work.against === undefined
     ? `with about ${kilograms(held.load)}`
-    : `push up with about ${newtons(held.push)}, ${kilograms(held.load)}`;
+    : `push up with about ${newtons(held.push)}, ${kilograms(Math.round(held.load))}`;
 }
 
 function isokineticLine(work: IsokineticWork, planned: PlannedExercise, results: Results): string {
@@ -67,7 +67,7 @@ function liftLine(work: LiftWork, planned: PlannedExercise, scenario: Results['s
   const { at } = planned.heaviest;
   const { lowering } = planned;
   const lowered = lowering
-    ? ` Lowered with ${kilograms(lowering.load)}; the most under control is about ${kilograms(lowering.heaviest)}.`
+    ? ` Lowered with ${kilograms(lowering.load)}; the most under control is ${roughly(lowering.heaviest)}.`
     : '';
   return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}, ${percent(load / heaviest)} of the heaviest single over this range (${kilograms(heaviest)}, ${known}). The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${lowered}${unsure(planned)}`;
 }
@@ -86,8 +86,11 @@ function loweredLine(work: LiftWork, planned: PlannedExercise, { scenario }: Res
     single.load > 0
       ? ` (the heaviest single over this range is ${kilograms(single.load)}, ${planned.tested ? 'tested' : 'predicted, not tested'})`
       : '';
-  return `${head}, with ${kilograms(load)}${share}. The most under control is about ${kilograms(heaviest)}.`;
+  return `${head}, with ${kilograms(load)}${share}. The most under control is ${roughly(heaviest)}.`;
 }
+
+/** To five kilograms: strength while lowering is not known better than by a seventh. */
+const roughly = (mass: number) => `about ${kilograms(5 * Math.floor(mass / 5))}`;
 
 /** How far the body is lowered under control, with the doubt about strength while lowering. */
 function underControl(control: Control, planned: PlannedExercise): string {

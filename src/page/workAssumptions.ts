@@ -16,7 +16,7 @@ export function workAssumptions(results: Results): string[] {
   return [
     ...(lowered
       ? [
-          `Lowered under control: up to ${limit} of the torque of a heaviest single, because strength while lowering is taken as ${loweringStrength.value} and while lifting as ${liftingStrength.value} of that in a hold. From ${percent(loweringStrength.value)} of a single’s torque on, lowering counts as full effort.`,
+          `Lowered under control: up to ${limit} of the torque of a heaviest single, because strength while lowering is taken as ${loweringStrength.value} and while lifting as ${liftingStrength.value} of that in a hold. From ${percent(loweringStrength.value)} of a single’s torque on, lowering counts as full effort. Common practice lowers at most 125 % of the single.`,
         ]
       : []),
     ...(only
