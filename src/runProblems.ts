@@ -131,11 +131,15 @@ function tooHeavyToLower(
   load: number,
   most: number,
 ): Problem {
+  const [limit, advice] =
+    most < 1
+      ? ['the body alone', 'write load: body weight']
+      : [`about ${Math.floor(most)} kg`, `write at most ${Math.floor(most)} kg`];
   return {
     code: 'too-heavy',
-    message: `${kg(load)} is more than can be lowered under control: the most in the ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is about ${Math.floor(most)} kg`,
+    message: `${kg(load)} is more than can be lowered under control: the most in the ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${limit}`,
     at: source.at([...work.path, key]),
-    hint: `write at most ${Math.floor(most)} kg, or shorten the range`,
+    hint: `${advice}, or shorten the range`,
   };
 }
 

@@ -79,6 +79,12 @@ describe('lowering that cannot be done, in whole messages', () => {
     ]);
   });
 
+  it('hardly more than the body', async () => {
+    expect(await problemsOf(scenarioOf(nordic('5 kg', 58.5)))).toEqual([
+      '10 [5 kg] 5.0 kg is more than can be lowered under control: the most in the Nordic lowering from 59° to 90° is the body alone | write load: body weight, or shorten the range',
+    ]);
+  });
+
   it('a share of a single that cannot be lifted', async () => {
     expect(await problemsOf(scenarioOf(nordic('80 %')))).toEqual([
       '10 [80 %] no single of the Nordic lowering from 15° to 90° can be lifted, so a share of it is no load | write load: body weight, or a mass such as load: 5 kg',
