@@ -172,7 +172,7 @@ function questionOf(scenario: Scenario): Question {
   if (!isAction(action)) throw new Error(`no action "${action}"`);
   const tested = scenario.tests.filter((test) => test.kind === 'lift');
   const worked = scenario.programs.flatMap(({ work }) =>
-    work.filter((entry) => entry.kind === 'lift'),
+    work.filter((entry) => entry.kind === 'lift').filter(({ lowerOnly }) => !lowerOnly),
   );
   const ranges = [...tested, ...worked]
     .map((entry) => ({ lift: liftNamed(entry.lift), from: startOf(entry), to: entry.to }))

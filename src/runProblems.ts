@@ -3,7 +3,9 @@ import { type Calibration, isPlausible } from './inference/calibrateLifts.ts';
 import type { Problem } from './notebook/problem.ts';
 import type { HoldWork, LiftTest, LiftWork, Program } from './notebook/scenario.ts';
 import type { Source } from './notebook/source.ts';
-import type { HeldLoad, PlannedExercise } from './physiology/planProgram.ts';
+import type { HeldLoad } from './physiology/planHold.ts';
+import type { PlannedLowering } from './physiology/planLowering.ts';
+import type { PlannedExercise } from './physiology/planProgram.ts';
 import { actions } from './tables/actions.ts';
 
 /** Tested singles that sit oddly beside the other tests: allowed, but worth a look. */
@@ -35,15 +37,20 @@ export function loadProblems(
     const plan = planned[i];
     if (!plan) return [];
     if (work.kind === 'hold') return plan.hold ? holdProblems(source, work, plan.hold) : [];
-    if (plan.exercise.kind !== 'lift') return [];
+    if (work.kind !== 'lift' || plan.exercise.kind !== 'lift') return [];
     const { load, heaviest } = plan.exercise;
+    if (work.lowerOnly && plan.lowering)
+      return loweredProblems(source, work, plan.lowering, plan.balanced);
     if (heaviest <= 0)
       return [
         plan.weak === undefined
           ? unbalanced(source, work, plan.balanced)
           : tooWeak(source, work, plan.weak),
       ];
-    return load > heaviest ? [tooHeavy(source, work, load, plan)] : [];
+    return [
+      ...(load > heaviest ? [tooHeavy(source, work, load, plan)] : []),
+      ...(plan.lowering ? heavierProblems(source, work, plan.lowering, load) : []),
+    ];
   });
 }
 
@@ -60,6 +67,81 @@ function tooWeak(
     message: `by what is known of this athlete’s strength the ${work.lift} cannot be held at ${degreesOf(at)} even without a load${nearest}`,
     at: source.at([...work.path, held && held[0] > work.from ? 'from' : 'to']),
     hint: 'keep the range within what can be held, check the tests (unit, angle), or add a tested best for this range',
+  };
+}
+
+/** What is wrong with work that is lowered only. */
+function loweredProblems(
+  source: Source,
+  work: LiftWork,
+  { load, heaviest, control }: PlannedLowering,
+  balanced: PlannedExercise['balanced'],
+): Problem[] {
+  if (control.state === 'unbalanced') return [unbalanced(source, work, balanced)];
+  const range = `${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)}`;
+  const [code, at] = ['no-control', source.at([...work.path, 'load'])];
+  if (load === 0 && work.load.kind !== 'mass') {
+    const message = `no single of the ${range} can be lifted, so a share of it is no load`;
+    return [{ code, message, at, hint: 'write load: body weight, or a mass such as load: 5 kg' }];
+  }
+  if (load > 0 && heaviest <= 0) {
+    const message = `the ${range} cannot be lowered under control with the body alone, so not with ${kg(load)} more`;
+    const hint = 'write load: body weight (it counts as far as control goes), or shorten the range';
+    return [{ code, message, at, hint }];
+  }
+  if (load > heaviest) return [tooHeavyToLower(source, work, 'load', load, heaviest)];
+  if (control.state !== 'none') return [];
+  const { top, beginAt } = control;
+  const end = Math.abs(top - work.to) < Math.abs(top - work.from) ? 'to' : 'from';
+  // Rounded toward the low end, where it is easier.
+  const beginDeg = ((beginAt ?? 0) * 180) / Math.PI;
+  const easier = end === 'to' ? Math.floor(beginDeg + 1e-9) : Math.ceil(beginDeg - 1e-9);
+  const begin = beginAt === undefined ? 'choose an easier lift' : `begin at ${easier}°`;
+  return [
+    {
+      code,
+      message: `the ${work.lift} cannot be lowered under control from ${degreesOf(top)}: the body alone asks too much there`,
+      at: source.at([...work.path, end]),
+      hint: `${begin}, or check the tests (unit, angle)`,
+    },
+  ];
+}
+
+/** What is wrong with lowering more than is lifted. */
+function heavierProblems(
+  source: Source,
+  work: LiftWork,
+  { load, heaviest }: PlannedLowering,
+  lifted: number,
+): Problem[] {
+  if (load > heaviest) return [tooHeavyToLower(source, work, 'lowering load', load, heaviest)];
+  if (load > lifted) return [];
+  return [
+    {
+      code: 'light-lowering',
+      message: `the lowering load of ${kg(load)} is not more than the ${kg(lifted)} that are lifted`,
+      at: source.at([...work.path, 'lowering load']),
+      hint: `write more than ${kg(lifted)}, or leave lowering load out`,
+    },
+  ];
+}
+
+function tooHeavyToLower(
+  source: Source,
+  work: LiftWork,
+  key: 'load' | 'lowering load',
+  load: number,
+  most: number,
+): Problem {
+  const [limit, advice] =
+    most < 1
+      ? ['the body alone', 'write load: body weight']
+      : [`about ${Math.floor(most)} kg`, `write at most ${Math.floor(most)} kg`];
+  return {
+    code: 'too-heavy',
+    message: `${kg(load)} is more than can be lowered under control: the most in the ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${limit}`,
+    at: source.at([...work.path, key]),
+    hint: `${advice}, or shorten the range`,
   };
 }
 

@@ -35,6 +35,18 @@ const liftWork = z.strictObject({
   sets,
   reps,
   tempo: tempo.optional(),
+  'lower only': z
+    .literal(['yes', 'no', true, false], {
+      error: ({ input }) =>
+        input === null ? 'is empty' : `is "${input}"; write yes, or leave it out`,
+    })
+    .describe('yes: it is only lowered; partners bring it up, or it is not brought up')
+    .meta({ examples: ['yes'] })
+    .optional(),
+  'lowering load': z
+    .string({ error: must('more than is lifted ("+20 %") or a mass ("100 kg")') })
+    .describe('A heavier load on the way down: more than is lifted ("+20 %"), or a mass ("100 kg")')
+    .optional(),
   rest,
 });
 
@@ -54,6 +66,32 @@ const holdWork = z.strictObject({
     .max(120, { error: ({ input }) => `is ${input}; a hold of at most 120 s can be read` })
     .describe('Length of each hold: seconds, no unit')
     .meta({ examples: [5] }),
+  against: z
+    .literal('pins', {
+      error: ({ input }) =>
+        input === null
+          ? 'is empty'
+          : `is "${input}"; write pins (any bar that cannot move) or leave it out`,
+    })
+    .describe('pins: the lift is pushed against a bar that cannot move; left out, a weight is held')
+    .meta({ examples: ['pins'] })
+    .optional(),
+  rest,
+});
+
+const isokineticWork = z.strictObject({
+  isokinetic: oneOf('joint action', actionNames, 'The joint action worked at a set speed'),
+  from: quantity('angle', 'Start of the range', '10 deg'),
+  to: quantity('angle', 'End of the range', '100 deg'),
+  speed: quantity('speed', 'Speed at which the machine turns the joint'),
+  way: oneOf(
+    'way',
+    ['both', 'lifting', 'lowering'],
+    'Whether the muscles push the machine (lifting), resist it (lowering), or both',
+  ),
+  effort: quantity('share', 'Share of the strongest push possible', '100 %'),
+  sets,
+  reps,
   rest,
 });
 
@@ -84,7 +122,9 @@ export const program = z.strictObject(
     'sessions per week': count('Sessions', 14, 'a week has at least 1 session', 2),
     work: z
       .array(
-        z.union([liftWork, holdWork], { error: must('work with "lift:" or "hold:"') }),
+        z.union([liftWork, holdWork, isokineticWork], {
+          error: must('work with "lift:", "hold:" or "isokinetic:"'),
+        }),
         group('a list, each entry after "- "'),
       )
       .min(1, 'is an empty list; a program has at least one entry')
@@ -103,6 +143,8 @@ export const program = z.strictObject(
 
 /** Work with a moving load, before units are read. */
 export type LiftWorkFile = z.infer<typeof liftWork>;
+/** Work at a set speed, before units are read. */
+export type IsokineticWorkFile = z.infer<typeof isokineticWork>;
 /** A hold, before units are read. */
 export type HoldWorkFile = z.infer<typeof holdWork>;
 /** A lighter week, before units are read. */

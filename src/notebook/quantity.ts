@@ -15,6 +15,12 @@ interface Wording {
 /** How each kind of quantity is spoken of in messages and in the schema. */
 export const wordings: Readonly<Record<Dimension, Wording>> = {
   angle: { noun: 'an angle', need: 'a unit of angle', units: 'deg or rad', example: '75 deg' },
+  speed: {
+    noun: 'a speed of turning',
+    need: 'a unit of speed',
+    units: 'deg/s or rad/s',
+    example: '60 deg/s',
+  },
   length: {
     noun: 'a length',
     need: 'a unit of length',

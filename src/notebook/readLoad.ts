@@ -17,6 +17,12 @@ const share: Expected = {
   most: 1,
   bounds: 'a load lies above 0 % and up to 100 % of the best single repetition',
 };
+/** Lowered only, more than the best single can be handled (105–125 % is common practice). */
+const loweredShare: Expected = {
+  ...share,
+  most: 1.5,
+  bounds: 'a load that is lowered lies above 0 % and up to 150 % of the best single repetition',
+};
 const mostRepetitions = 50;
 
 interface LoadDraft {
@@ -28,14 +34,15 @@ interface LoadDraft {
 /**
  * Reads how heavy work is: exactly one of `load` and `reserve`.
  *
- * @param written the names that stand in the file, also those whose values were refused
+ * @param how.written the names that stand in the file, also those whose values were refused
+ * @param how.lowered nothing is lifted, so that more than the best single is possible
  * @param path of the work
  * @returns the load, or undefined; problems are collected, never thrown
  */
 export function readLoad(
   reading: Reading,
   work: LoadDraft,
-  written: readonly string[],
+  { written, lowered }: { readonly written: readonly string[]; readonly lowered: boolean },
   path: Path,
 ): Load | undefined {
   const [hasLoad, hasReserve] = [written.includes('load'), written.includes('reserve')];
@@ -46,10 +53,13 @@ export function readLoad(
   }
   if (!hasLoad && !hasReserve) {
     const message = 'work has no load';
-    const hint = 'write load: 80 %, load: 70 kg, load: 8 RM, or reserve: 2 (repetitions left)';
+    const hint = lowered
+      ? 'write load: 100 % (of the heaviest single), load: 70 kg or load: body weight'
+      : 'write load: 80 %, load: 70 kg, load: 8 RM, or reserve: 2 (repetitions left)';
     reading.refuse(path, { code: 'no-load', message, hint });
   }
-  if (work.load !== undefined) return readWrittenLoad(reading, work.load, work.reps, path);
+  if (work.load !== undefined)
+    return readWrittenLoad(reading, work.load, lowered ? undefined : work.reps, path, lowered);
   return work.reserve === undefined ? undefined : { kind: 'reserve', reps: work.reserve };
 }
 
@@ -58,6 +68,7 @@ function readWrittenLoad(
   raw: string,
   reps: number | undefined,
   path: Path,
+  lowered: boolean,
 ): Load | undefined {
   const at = [...path, 'load'];
   const reserve = reserveHint(raw);
@@ -70,7 +81,7 @@ function readWrittenLoad(
   if (maximum !== undefined) return repetitionMaximum(reading, maximum, reps, at);
   const dimension = dimensionOf(raw, reading.units);
   if (dimension === 'share') {
-    const value = reading.quantity(at, raw, share);
+    const value = reading.quantity(at, raw, lowered ? loweredShare : share);
     return value === undefined ? undefined : { kind: 'share', share: value };
   }
   const bare = /^\s*(\d+),(\d+)\s*$/.exec(raw);

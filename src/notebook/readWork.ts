@@ -3,7 +3,7 @@ import { lifts } from '../tables/lifts.ts';
 import { complete, optional } from './complete.ts';
 import { didYouMean } from './didYouMean.ts';
 import type { Draft } from './draft.ts';
-import type { HoldWorkFile, LiftWorkFile } from './programSchema.ts';
+import type { HoldWorkFile, IsokineticWorkFile, LiftWorkFile } from './programSchema.ts';
 import {
   checkDepth,
   checkKneeLimit,
@@ -12,12 +12,16 @@ import {
   readEnd,
   readRange,
 } from './range.ts';
-import type { Expected, Reading } from './reading.ts';
+import { readIsokinetic } from './readIsokinetic.ts';
+import type { Reading } from './reading.ts';
 import { readLoad } from './readLoad.ts';
-import type { HoldWork, LiftWork, Path, Second, Work } from './scenario.ts';
+import { checkLoweredLoad, isLowerOnly, readBodyWeight, readLoweringLoad } from './readLowering.ts';
+import type { HoldWork, LiftWork, Load, Path, Second, Work } from './scenario.ts';
+import { defaultRest, effort, rest } from './workQuantities.ts';
 
 type LiftDraft = NonNullable<Draft<LiftWorkFile>>;
 type HoldDraft = NonNullable<Draft<HoldWorkFile>>;
+type IsokineticDraft = NonNullable<Draft<IsokineticWorkFile>>;
 
 /** What work is held against. */
 export interface Surroundings {
@@ -25,21 +29,6 @@ export interface Surroundings {
   readonly kneeLimit: KneeLimit | undefined;
 }
 
-const rest: Expected = {
-  dimension: 'time',
-  example: '120 s',
-  least: 0,
-  most: 3600,
-  bounds: 'a rest lies between 0 s and 60 min',
-};
-const effort: Expected = {
-  dimension: 'share',
-  example: '90 %',
-  least: 1e-6,
-  most: 1,
-  bounds: 'an effort lies above 0 % and up to 100 %',
-};
-const defaultRest = '120 s';
 const defaultTempo = '2-0-1';
 const longestPhase: Second = 60;
 
@@ -51,16 +40,19 @@ const longestPhase: Second = 60;
  */
 export function readWork(
   reading: Reading,
-  work: LiftDraft | HoldDraft,
+  work: LiftDraft | HoldDraft | IsokineticDraft,
   path: Path,
   around: Surroundings,
 ): Work | undefined {
+  if (isIsokinetic(work)) return readIsokinetic(reading, work, path, around.kneeLimit);
   return isHold(work)
     ? readHold(reading, work, path, around)
     : readLift(reading, work, path, around);
 }
 
 const isHold = (work: LiftDraft | HoldDraft): work is HoldDraft => Object.hasOwn(work, 'hold');
+const isIsokinetic = (work: LiftDraft | HoldDraft | IsokineticDraft): work is IsokineticDraft =>
+  Object.hasOwn(work, 'isokinetic');
 
 function readLift(
   reading: Reading,
@@ -80,15 +72,24 @@ function readLift(
     lift: work.lift,
     from: range?.from.angle,
     to: range?.to.angle,
-    load: readLoad(reading, work, Object.keys(work), path),
+    load: readLiftLoad(reading, work, path),
     sets: work.sets,
     reps: work.reps,
     tempo: readTempo(reading, work.tempo ?? defaultTempo, [...path, 'tempo']),
     rest: reading.quantity([...path, 'rest'], work.rest ?? defaultRest, rest),
     ...optional('machine', work.machine),
+    ...optional('lowerOnly', isLowerOnly(work) ? (true as const) : undefined),
+    ...optional('loweringLoad', readLoweringLoad(reading, work, path)),
     ...optional('assumed', assumedOf(work, ['tempo', 'rest'])),
     path,
   });
+}
+
+function readLiftLoad(reading: Reading, work: LiftDraft, path: Path): Load | undefined {
+  const body = readBodyWeight(reading, work, path);
+  if (body) return body.read;
+  checkLoweredLoad(reading, work, path);
+  return readLoad(reading, work, { written: Object.keys(work), lowered: isLowerOnly(work) }, path);
 }
 
 function readHold(
@@ -104,6 +105,7 @@ function readHold(
   if (lift && at) checkLiftRange(reading, lift, [at]);
   if (lift) checkDepth(reading, lift, at, 'hold');
   if (joint === 'knee') checkKneeLimit(reading, at, around.kneeLimit, `hold of ${work.hold}`);
+  checkAgainst(reading, work, path);
   return complete<HoldWork>({
     kind: 'hold',
     of: work.hold,
@@ -113,9 +115,21 @@ function readHold(
     reps: work.reps,
     seconds: work.seconds,
     rest: reading.quantity([...path, 'rest'], work.rest ?? defaultRest, rest),
+    ...optional('against', work.against),
     ...optional('assumed', assumedOf(work, ['rest'])),
     path,
   });
+}
+
+/** Pins stop a bar: they mean nothing to a joint action or to a machine. */
+function checkAgainst(reading: Reading, { against, hold }: HoldDraft, path: Path): void {
+  const lift = lifts.find(({ name }) => name === hold);
+  if (against === undefined || hold === undefined || lift?.resistance.kind === 'mass') return;
+  const message = lift
+    ? `${hold} moves a machine or a cable, not a bar that pins could stop`
+    : `${hold} is a joint action, not a lift with a bar that pins could stop`;
+  const hint = 'delete against';
+  reading.refuse([...path, 'against'], { code: 'no-pins-here', message, hint, key: true });
 }
 
 /** Those of some names that do not stand in the file, if any. */

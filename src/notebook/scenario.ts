@@ -102,6 +102,13 @@ export interface LiftWork {
   readonly rest: Second;
   /** Name of an entry of `machines`. */
   readonly machine?: string;
+  /** Others bring it up, in the time of lifting, or it is not brought up. */
+  readonly lowerOnly?: true;
+  /** A heavier load on the way down. */
+  readonly loweringLoad?:
+    | { readonly kind: 'mass'; readonly mass: Kilogram }
+    /** More than is lifted, by a share of it. */
+    | { readonly kind: 'more'; readonly share: Fraction };
   /** What the file left out and a default stands for; only present if there is any. */
   readonly assumed?: readonly ('tempo' | 'rest')[];
   readonly path: Path;
@@ -117,12 +124,33 @@ export interface HoldWork {
   readonly reps: number;
   readonly seconds: Second;
   readonly rest: Second;
+  /** What a lift is pushed against, where it is not a weight that is held. */
+  readonly against?: 'pins';
   /** What the file left out and a default stands for; only present if there is any. */
   readonly assumed?: readonly ('tempo' | 'rest')[];
   readonly path: Path;
 }
 
-export type Work = LiftWork | HoldWork;
+/** Work against a machine that turns a joint at a set speed. */
+export interface IsokineticWork {
+  readonly kind: 'isokinetic';
+  /** A joint action ("knee extension"). */
+  readonly action: string;
+  readonly from: Radian;
+  readonly to: Radian;
+  /** Radians a second. */
+  readonly speed: number;
+  readonly ways: readonly ('lifting' | 'lowering')[];
+  readonly effort: Fraction;
+  readonly sets: number;
+  readonly reps: number;
+  readonly rest: Second;
+  /** What the file left out and a default stands for; only present if there is any. */
+  readonly assumed?: readonly ('tempo' | 'rest')[];
+  readonly path: Path;
+}
+
+export type Work = LiftWork | HoldWork | IsokineticWork;
 
 export interface Program {
   readonly name: string;

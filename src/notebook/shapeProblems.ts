@@ -15,7 +15,7 @@ type Issue = z.core.$ZodIssue;
  * Turns what a schema found wrong into located problems.
  *
  * Unions are not reported as such: the branch that the coach evidently meant is followed, known
- * by its first key (`lift:` or `hold:`).
+ * by its first key (`lift:`, `hold:` or `isokinetic:`).
  *
  * @param schema the schema that refused the value
  * @param issues what zod reported

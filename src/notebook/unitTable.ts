@@ -1,6 +1,7 @@
 /** The kinds of quantity a scenario holds. Weeks and years are counts, not seconds. */
 export type Dimension =
   | 'angle'
+  | 'speed'
   | 'length'
   | 'mass'
   | 'torque'
@@ -21,6 +22,7 @@ export type UnitTable = ReadonlyMap<string, Unit>;
 /** Spelling in the file → mathjs's spelling, or a plain factor for what is not a physical unit. */
 const spellings: Readonly<Record<Dimension, Readonly<Record<string, string | number>>>> = {
   angle: { deg: 'deg', '°': 'deg', rad: 'rad' },
+  speed: { 'deg/s': 'deg/s', '°/s': 'deg/s', 'rad/s': 'rad/s' },
   length: { m: 'm', cm: 'cm', mm: 'mm', in: 'in', ft: 'ft' },
   mass: { kg: 'kg', lb: 'lb', lbs: 'lb', g: 'g' },
   torque: {
@@ -51,6 +53,7 @@ const spellings: Readonly<Record<Dimension, Readonly<Record<string, string | num
 
 const siUnit: Readonly<Partial<Record<Dimension, string>>> = {
   angle: 'rad',
+  speed: 'rad/s',
   length: 'm',
   mass: 'kg',
   torque: 'N m',
@@ -98,6 +101,7 @@ function scaling(factor: number): (value: number) => number {
 
 const dimensions: readonly Dimension[] = [
   'angle',
+  'speed',
   'length',
   'mass',
   'torque',

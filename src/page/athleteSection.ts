@@ -4,6 +4,7 @@ import { type Action, actions } from '../tables/actions.ts';
 import { adaptation, contrastMiss, gainMiss } from '../tables/adaptation.ts';
 import type { Block, Section } from './report.ts';
 import { degrees, kilograms, listInWords, newtonMetres, percent, signedPercent } from './words.ts';
+import { workAssumptions } from './workAssumptions.ts';
 
 /** What was measured, how the model met it, and everything assumed or borrowed. */
 export function athleteSection(results: Results): Section {
@@ -113,6 +114,7 @@ function assumptions(results: Results): string[] {
     ranking.flatMap(({ program }) =>
       program.plan.exercises.flatMap(({ exercise }) => {
         if (exercise.kind === 'lift') return [exercise.range];
+        if (exercise.kind === 'isokinetic') return [];
         return 'range' in exercise.of ? [exercise.of.range] : [];
       }),
     ),
@@ -126,6 +128,7 @@ function assumptions(results: Results): string[] {
     ...(results.question.action === 'knee extension' ? [unexplained(results)] : borrowed(results)),
     `The "give or take" is the model’s typical miss on the groups it was fitted to (${percent(gainMiss.value)} of the gain), not an interval for this athlete; differences under ${percent(contrastMiss.value)} of the better gain count as ties.`,
     ...assumedLimits(results),
+    ...workAssumptions(results),
     'Everything is held still for the sum: no bounce, no momentum, seen from the side.',
     'A jump or a sprint is not forecast.',
   ];

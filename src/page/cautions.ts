@@ -1,5 +1,6 @@
-import type { Placed } from '../inference/ranking.ts';
-import type { ProgramResult } from '../run.ts';
+import type { Work } from '../notebook/scenario.ts';
+import type { Range } from '../physiology/heaviestLoad.ts';
+import type { ProgramResult, Results } from '../run.ts';
 import type { Section } from './report.ts';
 
 /**
@@ -39,7 +40,7 @@ export interface Tripped {
 /** Cautions that a program trips by what it contains, in the order of the list. */
 export function tripped(
   program: ProgramResult,
-  ranking: readonly Placed<ProgramResult>[],
+  results: Pick<Results, 'ranking' | 'singlesBefore'>,
 ): Tripped[] {
   const { work } = program.program;
   const found: Tripped[] = [];
@@ -47,20 +48,44 @@ export function tripped(
     bendsKneeDeep(program) ||
     work.some((w) => w.kind === 'hold' && w.of.includes('squat') && w.at > deepFrom);
   const straight = work.some(
-    (w) => w.kind === 'lift' && w.lift.includes('knee extension') && w.from < straightBelow,
+    (w) => w.kind !== 'hold' && nameOf(w).includes('knee extension') && w.from < straightBelow,
   );
   if (deep) found.push({ number: 3, because: 'it bends the knee deep under load' });
   else if (straight)
     found.push({ number: 3, because: 'it loads the nearly straight knee by machine or weight' });
+  const lowers = work.flatMap(hardLowering)[0];
+  if (lowers !== undefined) found.push({ number: 4, because: lowers });
   if (work.some((w) => w.kind === 'hold' && w.effort >= hardEffort))
     found.push({ number: 5, because: 'it holds still at high effort' });
-  const bar = work.some((w) => barAbove.test(w.kind === 'lift' ? w.lift : w.of));
-  if (bar) found.push({ number: 6, because: 'it puts a bar on the shoulders or above the body' });
-  if (work.some((w) => w.kind === 'lift' && w.lift.includes('Nordic')))
-    found.push({ number: 4, because: 'it lowers a near-maximal load' });
-  if (isHeavyPartial(program, ranking))
+  const bar = work.some((w) => barAbove.test(nameOf(w)) && !isBodyAlone(w));
+  const pins = work.some((w) => w.kind === 'hold' && w.against === 'pins');
+  if (pins) found.push({ number: 6, because: 'it pushes a bar against pins' });
+  else if (bar)
+    found.push({ number: 6, because: 'it puts a bar on the shoulders or above the body' });
+  if (isHeavyPartial(program, results))
     found.push({ number: 7, because: 'its load is above the heaviest full lift here' });
   return found;
+}
+
+/** The lift or joint action of a piece of work. */
+function nameOf(work: Work): string {
+  if (work.kind === 'lift') return work.lift;
+  return work.kind === 'hold' ? work.of : work.action;
+}
+
+/** Whether nothing is carried but the body. */
+const isBodyAlone = (work: Work) =>
+  work.kind === 'lift' && work.load.kind === 'mass' && work.load.mass === 0;
+
+/** Why a piece of work lowers hard, if it does. */
+function hardLowering(work: Work): string[] {
+  if (work.kind === 'isokinetic')
+    return work.ways.includes('lowering') && work.effort >= hardEffort
+      ? ['its machine draws out muscles that resist hard']
+      : [];
+  if (work.kind !== 'lift') return [];
+  if (work.lowerOnly || work.loweringLoad) return ['it lowers more than it lifts'];
+  return work.lift.includes('Nordic') ? ['it lowers a near-maximal load'] : [];
 }
 
 /** Whether a lift asks the knee extensors beyond the angle that counts as deep. */
@@ -79,28 +104,56 @@ function bendsKneeDeep({ plan, program }: ProgramResult): boolean {
 /** The numbers alone, for the ranking table. */
 export function cautionMarks(
   program: ProgramResult,
-  ranking: readonly Placed<ProgramResult>[],
+  results: Pick<Results, 'ranking' | 'singlesBefore'>,
 ): string[] {
-  return tripped(program, ranking).map(({ number }) => String(number));
+  return tripped(program, results).map(({ number }) => String(number));
 }
 
-/** True if a lift's load exceeds the heaviest single of the same lift over a longer range. */
+/** A load, the range it is worked in, and for a hold the model's single over the whole lift. */
+interface Worked {
+  readonly range: Range;
+  readonly load: number;
+  readonly fullSingle?: number;
+}
+
+function worked({ plan }: ProgramResult): Worked[] {
+  return plan.exercises.flatMap(({ exercise, hold }): Worked[] => {
+    if (exercise.kind === 'lift') return [exercise];
+    if (exercise.kind === 'isokinetic' || !('range' in exercise.of)) return [];
+    return [{ ...exercise.of, ...(hold ? { fullSingle: hold.fullSingle } : {}) }];
+  });
+}
+
+/**
+ * True if a lift's or a held lift's load exceeds the heaviest single of the same lift over a
+ * longer range: those of the file, or for a hold in a file that has none, the whole lift's.
+ */
 function isHeavyPartial(
   program: ProgramResult,
-  ranking: readonly Placed<ProgramResult>[],
+  { ranking, singlesBefore }: Pick<Results, 'ranking' | 'singlesBefore'>,
 ): boolean {
-  const lifted = ({ plan }: ProgramResult) =>
-    plan.exercises.flatMap(({ exercise }) => (exercise.kind === 'lift' ? [exercise] : []));
-  const everywhere = ranking.flatMap((placed) => lifted(placed.program));
-  return lifted(program).some(({ range, load }) =>
-    everywhere.some(
+  const lifted = ranking.flatMap(({ program: { plan } }) =>
+    plan.exercises.flatMap(({ exercise }) =>
+      exercise.kind === 'lift' && !exercise.lowerOnly
+        ? [{ range: exercise.range, single: exercise.heaviest }]
+        : [],
+    ),
+  );
+  const singles = [
+    ...lifted,
+    ...singlesBefore.map(({ range, load: single }) => ({ range, single })),
+  ];
+  return worked(program).some(({ range, load, fullSingle = 0 }) => {
+    const longer = singles.filter(
       (other) =>
         other.range.lift === range.lift &&
         other.range.from <= range.from + 0.2 &&
-        other.range.to > range.to &&
-        other.heaviest < load,
-    ),
-  );
+        other.range.to > range.to,
+    );
+    return longer.length > 0
+      ? longer.some(({ single }) => single < load)
+      : fullSingle > 0 && fullSingle < load;
+  });
 }
 
 /** All cautions, numbered. */

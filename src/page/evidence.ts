@@ -20,6 +20,7 @@ import {
 } from '../tables/strength.ts';
 import type { Section } from './report.ts';
 import { listInWords, newtonMetres, percent } from './words.ts';
+import { workSources } from './workAssumptions.ts';
 
 /** Where published sources disagree about something this report rests on. */
 export function conflictSection(results: Results): Section {
@@ -73,7 +74,7 @@ export function wordSection(): Section {
 }
 
 /** A row of the table of sources. */
-type SourceRow = readonly [what: string, from: Pick<Sourced, 'source' | 'known'>];
+export type SourceRow = readonly [what: string, from: Pick<Sourced, 'source' | 'known'>];
 
 /** Tables only the knee’s own forecast rests on. */
 const kneeRows: readonly SourceRow[] = [
@@ -117,12 +118,13 @@ const rows: readonly SourceRow[] = [
 ];
 
 /** Every table the numbers rest on, with how it is known. */
-export function sourceSection({ question }: Results): Section {
+export function sourceSection(results: Results): Section {
+  const { question } = results;
   const own: readonly SourceRow[] =
     question.action === 'knee extension'
       ? kneeRows
       : [[`${question.action} torque`, strengthCurves[question.action].perKg.male]];
-  const shown = [...own, ...rows.filter(([what]) => what !== own[0]?.[0])];
+  const shown = [...own, ...rows.filter(([what]) => what !== own[0]?.[0]), ...workSources(results)];
   return {
     heading: 'Sources',
     blocks: [

@@ -1,17 +1,16 @@
 import type { Joint } from '../mechanics/lift.ts';
-import type { Work } from '../notebook/scenario.ts';
 import type { Sample } from '../physiology/exercise.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
 import type { ProgramResult, Results } from '../run.ts';
-import { type ActionName, actions, isAction } from '../tables/actions.ts';
+import { type ActionName, actions } from '../tables/actions.ts';
 import { tripped } from './cautions.ts';
 import { chartFrame } from './chartFrame.ts';
+import { exerciseLine } from './exerciseLine.ts';
 import type { Block, Section } from './report.ts';
 import {
+  capital,
   degrees,
-  kilograms,
   listInWords,
-  newtonMetres,
   percent,
   plural,
   rangeDegrees,
@@ -26,9 +25,10 @@ export function programSections(results: Results): Section[] {
       { kind: 'text', text: calendar(program) },
       {
         kind: 'list',
-        items: program.program.work.map((work, i) =>
-          exerciseLine(work, program.plan.exercises[i], results),
-        ),
+        items: program.program.work.flatMap((work, i) => {
+          const planned = program.plan.exercises[i];
+          return planned ? [exerciseLine(work, planned, results)] : [];
+        }),
       },
       ...demandBlocks(program, results),
       ...sharingBlocks(program),
@@ -50,71 +50,6 @@ function calendar({ program, weeks: judged }: ProgramResult): string {
   const cut = judged < weeks ? ` Judged after ${plural(judged, 'week')}.` : '';
   return `${parts.join('; ')}.${cut}`;
 }
-
-function exerciseLine(
-  work: Work,
-  planned: PlannedExercise | undefined,
-  { athlete, anglesDeg, scenario }: Results,
-): string {
-  const unwritten = work.assumed ?? [];
-  const filled =
-    unwritten.length > 0 ? ` (${listInWords(unwritten)} not written: usual values taken)` : '';
-  if (work.kind === 'hold') {
-    const index = anglesDeg.findIndex((deg) => deg >= (work.at * 180) / Math.PI - 1e-9);
-    const best = isAction(work.of) ? athlete.groups[work.of].torque[index] : undefined;
-    const held = planned?.hold;
-    const asked = held
-      ? ` (with about ${kilograms(held.load)}${held.effort > work.effort + 0.01 ? `; the body’s own weight alone makes it ${percent(held.effort)}` : ''})`
-      : best === undefined
-        ? ''
-        : ` (best there about ${newtonMetres(best)})`;
-    return `Hold ${work.of} at ${degrees(work.at)}${asWritten(work.at, planned, scenario)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${filled}.`;
-  }
-  const range = `${rangeDegrees(work.from, work.to)}${asWritten(work.to, planned, scenario)}`;
-  const dose = `${work.sets} × ${work.reps}, tempo ${work.tempo.join('-')}, rest ${work.rest} s${filled}`;
-  if (planned?.exercise.kind !== 'lift' || !planned.heaviest)
-    return `${work.lift} ${range}: ${dose}.`;
-  const { load, heaviest } = planned.exercise;
-  const known = planned.tested ? 'tested' : 'predicted, not tested';
-  const { at } = planned.heaviest;
-  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}, ${percent(load / heaviest)} of the heaviest single over this range (${kilograms(heaviest)}, ${known}). The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${unsure(planned)}`;
-}
-
-/** Joints that the included convention turns round. */
-const turned: ReadonlySet<string> = new Set(['knee', 'hip', 'elbow']);
-
-/** The far end as the file writes it, where that differs from flexion. */
-function asWritten(
-  angle: number,
-  planned: PlannedExercise | undefined,
-  { convention }: Results['scenario'],
-): string {
-  const joint = planned && jointOf(planned);
-  const differs = convention === 'included' && joint !== undefined && turned.has(joint);
-  return differs ? ` (${degrees(Math.PI - angle)} included)` : '';
-}
-
-function jointOf({ exercise }: PlannedExercise): string {
-  if (exercise.kind === 'lift') return exercise.range.lift.leading;
-  return 'action' in exercise.of
-    ? actions[exercise.of.action].joint
-    : exercise.of.range.lift.leading;
-}
-
-/** Below this knee angle (rad) the strength table is continued by eye: 20 degrees. */
-const nearStraight = 0.36;
-
-/** Loads that rest on thin ground. */
-function unsure({ exercise, heaviest }: PlannedExercise): string {
-  if (exercise.kind !== 'lift' || !heaviest) return '';
-  if (heaviest.at.action === 'knee extension' && heaviest.at.angle < nearStraight)
-    return ' So near straight, strength is little known: treat this load as a guess and enter your own in kg.';
-  if (exercise.range.lift.support === 'feet' && exercise.load < 20)
-    return ' That is less than an empty bar: test the lift before planning it.';
-  return '';
-}
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Demand of each lift on the target's muscles against what the athlete has, by angle. */
 function demandBlocks(program: ProgramResult, results: Results): Block[] {
@@ -224,8 +159,8 @@ function bandTable(program: ProgramResult): Block {
   };
 }
 
-function careBlocks(program: ProgramResult, { ranking }: Results): Block[] {
-  const items = tripped(program, ranking);
+function careBlocks(program: ProgramResult, results: Results): Block[] {
+  const items = tripped(program, results);
   if (items.length === 0) return [];
   return [
     { kind: 'list', items: items.map(({ number, because }) => `Care (${number}): ${because}.`) },

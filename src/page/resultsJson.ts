@@ -61,7 +61,7 @@ function programJson(program: ProgramResult): object {
         { inTarget: share(targetShares.get(cause) ?? 0), byAngle: by.map(share) },
       ]),
     ),
-    exercises: plan.exercises.map(({ exercise, heaviest, tested }) =>
+    exercises: plan.exercises.map(({ exercise, heaviest, tested, lowering }) =>
       exercise.kind === 'lift'
         ? {
             lift: exercise.range.lift.name,
@@ -70,8 +70,15 @@ function programJson(program: ProgramResult): object {
             tested,
             lostAtDeg: heaviest ? inDegrees(heaviest.at.angle) : undefined,
             lostBy: heaviest?.at.action,
+            ...(lowering ? { lowered: tenth(lowering.load) } : {}),
           }
-        : { holdAtDeg: inDegrees(exercise.at), effort: share(exercise.effort) },
+        : exercise.kind === 'hold'
+          ? { holdAtDeg: inDegrees(exercise.at), effort: share(exercise.effort) }
+          : {
+              isokinetic: exercise.action,
+              speedDegPerSecond: inDegrees(exercise.speed),
+              effort: share(exercise.effort),
+            },
     ),
     shortfalls: program.state.shortfalls,
   };

@@ -70,7 +70,8 @@ function tooLong(best: ProgramResult, limit: number | undefined): string {
   return ` It takes ${best.minutesPerWeek.toFixed(0)} minutes a week, more than the limit of ${limit}.`;
 }
 
-function rankingTable({ ranking, scenario }: Results): Block {
+function rankingTable(results: Results): Block {
+  const { ranking, scenario } = results;
   const limit = scenario.minutesPerWeek;
   const ties = ranking.filter(({ tiesWithBest }) => tiesWithBest).length;
   return {
@@ -89,7 +90,7 @@ function rankingTable({ ranking, scenario }: Results): Block {
         signedPercent(program.landing.meanGain),
         percent(program.landing.hitShare),
         `${program.minutesPerWeek.toFixed(0)}${over}`,
-        cautionMarks(program, ranking).join(', '),
+        cautionMarks(program, results).join(', '),
       ];
     }),
   };

@@ -59,6 +59,15 @@ export function kilograms(mass: number): string {
   return withUnit(halves, Number.isInteger(halves) ? 0 : 1, ' kg');
 }
 
+/** A force, "1,450 N": to the nearest ten newtons. */
+export function newtons(force: number): string {
+  const digits = withUnit(Math.round(force / 10) * 10, 0, ' N');
+  return digits.replace(/\B(?=(\d{3})+ )/g, ',');
+}
+
+/** A text with a capital at its start. */
+export const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** Items as a reader lists them, "a, b and c"; nothing for no items. */
 export function listInWords(items: readonly string[]): string {
   const last = items.at(-1) ?? '';

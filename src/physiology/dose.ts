@@ -10,6 +10,8 @@ export interface Moment {
   readonly angle: number;
   readonly seconds: number;
   readonly effort: number;
+  /** Share of a hold's best torque that the fibres carry, where it is not the effort. */
+  readonly tension?: number;
 }
 
 /** A week's training of one extensor group. */
@@ -27,7 +29,7 @@ export const hardSetSeconds = 24;
  * Collects moments of work into doses over the angle grid.
  *
  * Drive dose: time · (effort · s^κ)^u. Tension dose: time · (effort · s)^g, with s the fibre
- * tension possible at that angle over its largest. Time between grid points is split linearly.
+ * tension possible at that angle over its largest; a moment may name a tension share of its own. Time between grid points is split linearly.
  */
 export class DoseCollector {
   private readonly group: MuscleGroup;
@@ -55,7 +57,7 @@ export class DoseCollector {
     const s = this.group.tension[index] ?? 0;
     const sets = (times * moment.seconds) / hardSetSeconds;
     const driven = sets * (moment.effort * s ** driveTensionPower) ** driveEffortPower;
-    const tense = sets * (moment.effort * s) ** growthTensionPower;
+    const tense = sets * ((moment.tension ?? moment.effort) * s) ** growthTensionPower;
     this.drive[contraction][index] = (this.drive[contraction][index] ?? 0) + driven;
     this.tension[index] = (this.tension[index] ?? 0) + tense;
   }

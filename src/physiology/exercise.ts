@@ -4,9 +4,10 @@ import { type ActionName, actions } from '../tables/actions.ts';
 import { loweringStrength } from '../tables/strength.ts';
 import type { Moment } from './dose.ts';
 import { demandsOver, type Range } from './heaviestLoad.ts';
+import type { IsokineticExercise } from './isokinetic.ts';
 import type { Capacity, Efforts } from './jointEfforts.ts';
 import { possibleRepetitions } from './repetitions.ts';
-import { sharedLoad } from './sharing.ts';
+import { leastEffort, sharedLoad } from './sharing.ts';
 
 /** A lift done for repetitions. */
 export interface LiftExercise {
@@ -19,6 +20,10 @@ export interface LiftExercise {
   readonly reps: number;
   /** Seconds lowering, held at the bottom, lifting. */
   readonly tempo: readonly [number, number, number];
+  /** Nothing is lifted: `load` and `heaviest` are of the way down, and others bring it back. */
+  readonly lowerOnly?: true;
+  /** Where more is lowered than lifted: kg in the first week, and the most that can be lowered. */
+  readonly lowering?: { readonly load: number; readonly heaviest: number };
 }
 
 /** A hold: of one joint's action, or of a lift with a load (kg) that asks the effort. */
@@ -33,7 +38,7 @@ export interface HoldExercise {
   readonly seconds: number;
 }
 
-export type Exercise = LiftExercise | HoldExercise;
+export type Exercise = LiftExercise | HoldExercise | IsokineticExercise;
 
 /** One posture on the way through a repetition: the share of the range it stands for and efforts. */
 export interface Sample {
@@ -42,6 +47,8 @@ export interface Sample {
   readonly asked: Demand;
   /** Share of its best that each action gives, fresh, muscles over two joints sharing. */
   readonly effort: Efforts;
+  /** Least share of their best with which all muscles together carry it; 1 is the heaviest. */
+  readonly whole: number;
 }
 
 /**
@@ -68,9 +75,15 @@ export function samplesOf(
       leading,
       asked,
       effort: sharedLoad(asked, capacity, strength).actions,
+      whole: leastEffort(asked, capacity) / strength,
     });
   }
   return samples;
+}
+
+/** Largest share of their best that the muscles need along the samples. */
+export function hardestEffort(samples: readonly Sample[]): number {
+  return Math.max(0, ...samples.map(({ whole }) => whole));
 }
 
 /**
@@ -99,27 +112,52 @@ export function freshness(
  *
  * Each repetition lowers and lifts through the samples at even speed and pauses at the far end.
  * Lowering is easier by the ratio of lowering to isometric strength. No effort exceeds 1.
+ *
+ * @param lowered the same range with the load of the way down, where that is another one
  */
 export function setMoments(
   action: ActionName,
   samples: readonly Sample[],
   tempo: readonly [number, number, number],
   fresh: readonly number[],
+  lowered: readonly Sample[] = samples,
 ): Moment[] {
   const [lowering, pause, lifting] = tempo;
   return fresh.flatMap((left) =>
     samples.flatMap((sample, i) => {
-      const angle = sample.asked.angles[actions[action].joint] ?? 0;
-      const effort = (sample.effort[action] ?? 0) / left;
       const atEnd = i === samples.length - 1 ? pause : 0;
       return [
-        {
-          angle,
-          seconds: lowering * sample.share,
-          effort: Math.min(effort / loweringStrength.value, 1),
-        },
-        { angle, seconds: lifting * sample.share + atEnd, effort: Math.min(effort, 1) },
+        loweringMoment(action, lowered[i] ?? sample, lowering, left),
+        heldMoment(action, sample, lifting * sample.share + atEnd, left),
       ];
     }),
   );
+}
+
+/** One posture passed while lowering, of all the seconds that lowering takes. */
+export function loweringMoment(
+  action: ActionName,
+  sample: Sample,
+  lowering: number,
+  left: number,
+): Moment {
+  const { angle, effort } = atPosture(action, sample, left);
+  const seconds = lowering * sample.share;
+  return { angle, seconds, effort: Math.min(effort / loweringStrength.value, 1) };
+}
+
+/** One posture held, or lifted through so slowly that it counts like a hold. */
+export function heldMoment(
+  action: ActionName,
+  sample: Sample,
+  seconds: number,
+  left: number,
+): Moment {
+  const { angle, effort } = atPosture(action, sample, left);
+  return { angle, seconds, effort: Math.min(effort, 1) };
+}
+
+function atPosture(action: ActionName, { asked, effort }: Sample, left: number) {
+  const angle = asked.angles[actions[action].joint] ?? 0;
+  return { angle, effort: (effort[action] ?? 0) / left };
 }

@@ -24,14 +24,15 @@ export interface StickingPoint {
   readonly effort: number;
 }
 
-/** Angles of a range to look at: its ends and every second grid point between (5 degrees). */
-function rangeAngles(from: number, to: number): number[] {
+/** Ends of a range and the angles of a list between them. */
+export function rangeAngles(from: number, to: number, angles: readonly number[]): number[] {
   if (from === to) return [from];
-  return [from, ...lookedAt.filter((angle) => angle > from + tiny && angle < to - tiny), to];
+  return [from, ...angles.filter((angle) => angle > from + tiny && angle < to - tiny), to];
 }
 
 /** Rounding must not look twice at one angle. */
 const tiny = 1e-9;
+/** Postures of a lift are looked at every second grid angle (5 degrees). */
 const lookedAt = gridAngles.filter((_, i) => i % 2 === 0);
 
 /** What a lift asks at one angle of its range. */
@@ -53,7 +54,10 @@ export function demandsOver(range: Range, body: Body, load: number): readonly As
   const { lift, from, to, machine } = range;
   const compute = () => {
     const demandAt = demandOf(lift, body, load, machine);
-    return rangeAngles(from, to).map((leading) => ({ leading, asked: demandAt(leading) }));
+    return rangeAngles(from, to, lookedAt).map((leading) => ({
+      leading,
+      asked: demandAt(leading),
+    }));
   };
   if (machine) return compute();
   const byLift = remembered.get(body) ?? new WeakMap<Lift, Map<string, readonly AskedAt[]>>();

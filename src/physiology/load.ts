@@ -7,6 +7,16 @@ export type LoadRule =
   | { readonly kind: 'repetition maximum'; readonly reps: number }
   | { readonly kind: 'reserve'; readonly reps: number };
 
+/** How a program states a load for the way down: kg, or more than is lifted by a share of it. */
+export type LoweringRule =
+  | { readonly kind: 'mass'; readonly mass: number }
+  | { readonly kind: 'more'; readonly share: number };
+
+/** Load of the way down in kg. @param lifted kg */
+export function loweringLoadOf(rule: LoweringRule, lifted: number): number {
+  return rule.kind === 'mass' ? rule.mass : (1 + rule.share) * lifted;
+}
+
 /**
  * Load in kg.
  *

@@ -7,6 +7,13 @@ export type Timed = {
 } & (
   | { readonly kind: 'lift'; readonly tempo: readonly [number, number, number] }
   | { readonly kind: 'hold'; readonly seconds: number }
+  /** Radians, and radians a second. */
+  | {
+      readonly kind: 'isokinetic';
+      readonly from: number;
+      readonly to: number;
+      readonly speed: number;
+    }
 );
 
 /** Seconds to change from one exercise to the next (1–2 minutes, common practice). */
@@ -33,6 +40,10 @@ export function minutesPerWeek(sessions: number, exercises: readonly Timed[]): n
 function setSeconds(exercise: Timed): number {
   if (exercise.kind === 'hold')
     return exercise.reps * exercise.seconds + (exercise.reps - 1) * betweenHolds;
+  // There and back: worked in one way only, the machine is taken to go back as fast.
+  if (exercise.kind === 'isokinetic')
+    return (exercise.reps * 2 * (exercise.to - exercise.from)) / exercise.speed;
+  // What is lowered only is brought back by others in the time of lifting.
   const [lowering, pause, lifting] = exercise.tempo;
   return exercise.reps * (lowering + pause + lifting);
 }

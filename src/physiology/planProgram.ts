@@ -13,8 +13,12 @@ import {
   sharedAtHardest,
   type TooHeavyBody,
 } from './hardPostures.ts';
-import { heaviestLoad, type Range, stickingPoint } from './heaviestLoad.ts';
-import { type LoadRule, loadOf } from './load.ts';
+import type { Range } from './heaviestLoad.ts';
+import { bestWhileMoving } from './isokinetic.ts';
+import { loadOf, loweringLoadOf } from './load.ts';
+import { loweringLimit } from './lowering.ts';
+import { type HeldLoad, planHold } from './planHold.ts';
+import { type PlannedLowering, planLowering } from './planLowering.ts';
 import {
   type HeaviestSingle,
   heaviestSingles,
@@ -22,53 +26,18 @@ import {
   untrainedState,
 } from './trainedState.ts';
 import type { Block } from './training.ts';
-
-/** A lift of a program as the coach wrote it; angles in radians, names of the catalogue. */
-export interface WrittenLift {
-  readonly kind: 'lift';
-  readonly lift: string;
-  readonly from: number;
-  readonly to: number;
-  readonly load: LoadRule;
-  readonly sets: number;
-  readonly reps: number;
-  readonly tempo: readonly [number, number, number];
-  readonly machine?: string;
-}
-
-/** A hold as the coach wrote it: of an action or of a lift by name. */
-export interface WrittenHold {
-  readonly kind: 'hold';
-  readonly of: string;
-  readonly at: number;
-  readonly effort: number;
-  readonly sets: number;
-  readonly reps: number;
-  readonly seconds: number;
-}
-
-export interface WrittenProgram extends Omit<Block, 'exercises'> {
-  readonly work: readonly (WrittenLift | WrittenHold)[];
-}
-
-/** A machine as measured: torques (N·m) by angle (rad) with one load (kg). */
-export interface WrittenMachine {
-  readonly load: number;
-  readonly points: readonly { readonly angle: number; readonly torque: number }[];
-}
+import type {
+  WrittenIsokinetic,
+  WrittenLift,
+  WrittenMachine,
+  WrittenProgram,
+} from './writtenProgram.ts';
 
 /** A single the athlete has really lifted: range end in radians, kg. */
 export interface MeasuredSingle {
   readonly lift: string;
   readonly to: number;
   readonly best: number;
-}
-
-/** The load of a held lift, kg, and the effort it asks; more than wanted if the body alone asks it. */
-export interface HeldLoad {
-  readonly load: number;
-  readonly effort: number;
-  readonly state: 'found' | 'unbalanced' | 'nothing asked' | 'too heavy';
 }
 
 /** An exercise with what its load was taken from. */
@@ -78,6 +47,10 @@ export interface PlannedExercise {
   readonly heaviest?: HeaviestSingle;
   /** Efforts along the range with the first week's load, fresh; only for lifts. */
   readonly samples: readonly Sample[];
+  /** The way down, where more is lowered than lifted or nothing is lifted. */
+  readonly lowering?: PlannedLowering;
+  /** For work at a set speed: the largest torque in the range in each of its ways, N·m. */
+  readonly moving?: ReturnType<typeof bestWhileMoving>;
   /** For a hold of a lift: the load that asks the effort, or as near as comes. */
   readonly hold?: HeldLoad;
   /** Where the body's own weight is already too much, if it is. */
@@ -124,9 +97,11 @@ export function planProgram(
   coefficients: Coefficients,
 ): Plan {
   const exercises = program.work.map((work) =>
-    work.kind === 'hold'
-      ? planHold(work, athlete)
-      : planLift(work, athlete, machines, singles, coefficients),
+    work.kind === 'lift'
+      ? planLift(work, athlete, machines, singles, coefficients)
+      : work.kind === 'hold'
+        ? planHold(work, athlete)
+        : planIsokinetic(work, athlete),
   );
   const { weeks, sessionsPerWeek, progress, deloads } = program;
   const block = { weeks, sessionsPerWeek, progress, deloads };
@@ -158,45 +133,67 @@ function planLift(
   const { sets, reps, tempo } = work;
   const load = loadOf(work.load, heaviest, reps);
   const strength = liftFactor(athlete, lift.name, range.to);
-  const capacity = restingCapacity(athlete);
-  const samples = samplesOf(range, athlete.body, capacity, load, strength);
+  const common = { kind: 'lift', range, load, heaviest, sets, reps, tempo } as const;
+  const tested = measured !== undefined;
+  const ends = heaviest > 0 ? undefined : balancedEnds(range, athlete.body, usualBar);
+  const balanced = ends ? { balanced: ends } : {};
+  if (work.lowerOnly) {
+    const lowering = planLowering(range, athlete, load, strength);
+    const exercise = { ...common, heaviest: lowering.heaviest, lowerOnly: true } as const;
+    const shared = sharedWhileLowering(range, athlete, lowering, strength);
+    const { samples } = lowering;
+    const told = { samples, lowering, tested, ...balanced, ...optionalShare(shared) };
+    return { exercise, heaviest: predicted, ...told };
+  }
+  const lowered = work.loweringLoad && loweringLoadOf(work.loweringLoad, load);
+  const lowering =
+    lowered === undefined ? undefined : planLowering(range, athlete, lowered, strength);
+  const samples = samplesOf(range, athlete.body, restingCapacity(athlete), load, strength);
   const shared = sharedAtHardest(range, athlete, load, strength);
   const weak = heaviest > 0 ? undefined : bodyTooHeavy(range, athlete);
-  const balanced = heaviest > 0 ? undefined : balancedEnds(range, athlete.body, usualBar);
   return {
-    exercise: { kind: 'lift', range, load, heaviest, sets, reps, tempo },
+    exercise: { ...common, ...(lowering ? { lowering } : {}) },
     heaviest: predicted,
     samples,
-    ...(shared ? { shared } : {}),
+    ...(lowering ? { lowering } : {}),
+    ...optionalShare(shared),
     ...(weak ? { weak } : {}),
-    ...(balanced ? { balanced } : {}),
-    tested: measured !== undefined,
+    ...balanced,
+    tested,
   };
 }
 
-function planHold(work: WrittenHold, athlete: Athlete): PlannedExercise {
-  const { at, effort, sets, reps, seconds } = work;
-  const common = { kind: 'hold', at, effort, sets, reps, seconds } as const;
-  if (isAction(work.of))
-    return { exercise: { ...common, of: { action: work.of } }, samples: [], tested: false };
-  const lift = liftNamed(work.of);
-  const range = { lift, from: at, to: at };
-  const strength = liftFactor(athlete, lift.name, at);
-  const capacity = restingCapacity(athlete);
-  const load = heaviestLoad(range, athlete.body, capacity, effort * strength);
-  const reached = stickingPoint(range, athlete.body, capacity, load).effort / strength;
-  return {
-    exercise: { ...common, of: { range, load } },
-    samples: [],
-    hold: { load, effort: reached, state: holdState(reached, effort) },
-    tested: false,
-  };
+const optionalShare = (shared: SharedPosture | undefined) => (shared ? { shared } : {});
+
+/** The shared posture of the part that is lowered under control. */
+function sharedWhileLowering(
+  range: Range,
+  athlete: Athlete,
+  { load, samples }: PlannedLowering,
+  strength: number,
+): SharedPosture | undefined {
+  const [first, last] = [samples[0], samples[samples.length - 1]];
+  if (!first || !last) return undefined;
+  const controlled = { ...range, from: first.leading, to: last.leading };
+  return sharedAtHardest(controlled, athlete, load, strength * loweringLimit);
 }
 
-function holdState(reached: number, wanted: number): HeldLoad['state'] {
-  if (!Number.isFinite(reached)) return 'unbalanced';
-  if (reached > 1.001) return 'too heavy';
-  return reached > wanted - 0.01 ? 'found' : 'nothing asked';
+function planIsokinetic(work: WrittenIsokinetic, athlete: Athlete): PlannedExercise {
+  const { action, from, to, speed, ways, effort, sets, reps } = work;
+  if (!isAction(action)) throw new Error(`no action "${action}"`);
+  const exercise = {
+    kind: 'isokinetic',
+    action,
+    from,
+    to,
+    speed,
+    ways,
+    effort,
+    sets,
+    reps,
+  } as const;
+  const moving = bestWhileMoving(exercise, restingCapacity(athlete));
+  return { exercise, moving, samples: [], tested: false };
 }
 
 function resistanceOf(machine: WrittenMachine): ResistanceTable {

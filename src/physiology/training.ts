@@ -9,13 +9,16 @@ import {
   type Exercise,
   freshness,
   type HoldExercise,
+  hardestEffort,
   type LiftExercise,
   type Sample,
   samplesOf,
   setMoments,
 } from './exercise.ts';
 import { stickingPoint } from './heaviestLoad.ts';
-import { type Capacity, hardest } from './jointEfforts.ts';
+import { type IsokineticExercise, isokineticMoments } from './isokinetic.ts';
+import type { Capacity } from './jointEfforts.ts';
+import { fromTheTop, loweredMoments, loweringLimit } from './lowering.ts';
 import { sharedLoad } from './sharing.ts';
 import {
   capacityAfter,
@@ -53,7 +56,8 @@ function trainOneWeek(
   const session = new WeekOfTraining(athlete, block, week, state, c);
   block.exercises.forEach((exercise, place) => {
     if (exercise.kind === 'lift') session.addLift(exercise, place);
-    else session.addHold(exercise);
+    else if (exercise.kind === 'hold') session.addHold(exercise);
+    else session.addIsokinetic(exercise);
   });
   return session.result();
 }
@@ -91,22 +95,25 @@ class WeekOfTraining {
    */
   addLift(exercise: LiftExercise, place: number): void {
     const { athlete, block } = this;
-    const { range, reps, heaviest } = exercise;
+    const { range, reps, heaviest, tempo, lowerOnly, lowering } = exercise;
     const strength = liftFactor(athlete, range.lift.name, range.to);
-    const planned = exercise.load * (1 + block.progress) ** (this.week - 1);
-    const resting = restingCapacity(athlete);
-    const effortOf = (load: number, capacity: Capacity) =>
-      stickingPoint(range, athlete.body, capacity, load).effort / strength;
+    const progressed = (1 + block.progress) ** (this.week - 1);
+    const planned = exercise.load * progressed;
+    const samplesWith = (load: number) =>
+      samplesOf(range, athlete.body, restingCapacity(athlete), load, strength);
+    let samples = samplesWith(planned);
     // Strength gained so far, seen as the fall of effort under the same load; saves solving for
     // the heaviest load each week.
-    const before = effortOf(planned, resting);
-    const stronger = Math.max(before / effortOf(planned, this.capacity), 1);
+    const now = stickingPoint(range, athlete.body, this.capacity, planned).effort / strength;
+    const stronger = Math.max(hardestEffort(samples) / now, 1);
     const load = Math.min(planned, heaviest * stronger);
-    const samples = samplesOf(range, athlete.body, resting, load, strength);
+    if (load < planned) samples = samplesWith(load);
+    // A body that cannot be held over the whole range has no heaviest load: it is lowered as far
+    // as control goes, at every repetition alike.
     const fresh = freshness(reps, {
-      share: load / heaviest,
-      shareNow: load / (heaviest * stronger),
-      hardest: load < planned ? effortOf(load, resting) : before,
+      share: heaviest > 0 ? load / heaviest : 0,
+      shareNow: heaviest > 0 ? load / (heaviest * stronger) : 0,
+      hardest: hardestEffort(samples) / (lowerOnly ? loweringLimit : 1),
     });
     if (fresh.length < reps)
       this.shortfalls.push({
@@ -116,9 +123,17 @@ class WeekOfTraining {
         wanted: reps,
       });
     const times = exercise.sets * this.perWeek;
-    for (const action of actionsAsked(samples))
-      this.doses[action].add(setMoments(action, samples, exercise.tempo, fresh), times, 'dynamic');
-    this.practise(exercise, samples, times);
+    const control = heaviest > 0 ? Number.POSITIVE_INFINITY : loweringLimit * stronger;
+    const heavier = lowering && Math.min(lowering.load * progressed, lowering.heaviest * stronger);
+    const lowered = heavier === undefined ? samples : samplesWith(heavier);
+    for (const action of actionsAsked(samples)) {
+      const moments = lowerOnly
+        ? loweredMoments(action, fromTheTop(samples), control, tempo, fresh)
+        : setMoments(action, samples, tempo, fresh, lowered);
+      this.doses[action].add(moments, times, 'dynamic');
+    }
+    // No source was found for lowering alone as practice of a single: it counts as none.
+    if (!lowerOnly) this.practise(exercise, samples, times);
   }
 
   /** Practice goal at each angle of the range: K · effort^r, filled by the number of sets. */
@@ -131,7 +146,7 @@ class WeekOfTraining {
     gridAngles.forEach((angle, i) => {
       const near = samples.find(({ leading }) => Math.abs(leading - angle) <= half);
       if (!near) return;
-      const effort = Math.min(hardest(near.effort)?.effort ?? 0, 1);
+      const effort = Math.min(near.whole, 1);
       const gain = this.c.practiceAmplitude * filled * effort ** this.c.practicePower;
       goal[i] = Math.max(goal[i] ?? 0, gain);
     });
@@ -157,6 +172,11 @@ class WeekOfTraining {
       const angle = asked.angles[actions[action].joint] ?? 0;
       this.doses[action].add([{ angle, seconds, effort: Math.min(asks, 1) }], times, 'isometric');
     }
+  }
+
+  addIsokinetic(exercise: IsokineticExercise): void {
+    const times = exercise.sets * exercise.reps * this.perWeek;
+    this.doses[exercise.action].add(isokineticMoments(exercise), times, 'dynamic');
   }
 
   result(): TrainedState {

@@ -159,7 +159,7 @@ describe('names and shape', () => {
     [
       `{ ${squat}, rest: 180 s }`,
       '{ sets: 3 }',
-      ['32 [{ sets: 3 }] work.1 must be work with "lift:" or "hold:"'],
+      ['32 [{ sets: 3 }] work.1 must be work with "lift:", "hold:" or "isokinetic:"'],
     ],
     [
       '{ week: 4, sets: half }',

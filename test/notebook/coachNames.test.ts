@@ -144,7 +144,7 @@ describe('other words for a name', () => {
       'lift: back squat, from',
       'exercise: back squat, from',
       [
-        '32 [{ exercise: back squat, from: 0 deg, to: 115 deg, load: 80 %, sets: 4, reps: 6, tempo: 3-0-1, rest: 180 s }] work.1 must be work with "lift:" or "hold:" | did you mean "lift" instead of "exercise"?',
+        '32 [{ exercise: back squat, from: 0 deg, to: 115 deg, load: 80 %, sets: 4, reps: 6, tempo: 3-0-1, rest: 180 s }] work.1 must be work with "lift:", "hold:" or "isokinetic:" | did you mean "lift" instead of "exercise"?',
       ],
     ],
     [

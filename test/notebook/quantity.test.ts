@@ -17,6 +17,9 @@ describe('quantities in SI', () => {
     ['180 deg', 'angle', Math.PI],
     ['180°', 'angle', Math.PI],
     ['1.5 rad', 'angle', 1.5],
+    ['60 deg/s', 'speed', Math.PI / 3],
+    ['60°/s', 'speed', Math.PI / 3],
+    ['2 rad/s', 'speed', 2],
     ['\u221210 deg', 'angle', -Math.PI / 18],
     ['1 lb', 'mass', 0.45359237],
     ['500 g', 'mass', 0.5],
@@ -63,6 +66,13 @@ describe('what is wrong with a quantity', () => {
       'is an angle; "Deg" is not a unit known here — write it in deg or rad, for example "75 deg"',
       'did you mean "deg"?',
     ],
+    [
+      '60 deg',
+      'speed',
+      'is a speed of turning; "deg" is an angle — write it in deg/s or rad/s, for example "60 deg/s"',
+      undefined,
+    ],
+    ['60', 'speed', 'needs a unit of speed, for example "60 deg/s"', undefined],
     [
       '90 s',
       'weeks',

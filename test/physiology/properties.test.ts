@@ -10,6 +10,7 @@ import {
 import { liftFactor } from '../../src/physiology/athlete.ts';
 import type { Exercise } from '../../src/physiology/exercise.ts';
 import { heaviestLoad } from '../../src/physiology/heaviestLoad.ts';
+import { heaviestLowered } from '../../src/physiology/planLowering.ts';
 import {
   heaviestSingles,
   restingCapacity,
@@ -49,6 +50,23 @@ const squat = fc
     const [single] = heaviestSingles(person, [range], untrainedState(person), c);
     const heaviest = single?.load ?? 0;
     return { kind: 'lift', range, load: share * heaviest, heaviest, sets, reps, tempo: [2, 0, 1] };
+  });
+const lowered = squat.map((work): Exercise => {
+  if (work.kind !== 'lift') return work;
+  const strength = liftFactor(person, work.range.lift.name, work.range.to);
+  const heaviest = heaviestLowered(work.range, person, strength);
+  return { ...work, load: 1.1 * work.load, heaviest, lowerOnly: true };
+});
+const atSpeed = fc
+  .record({
+    speed: fc.integer({ min: 5, max: 400 }).map((deg) => deg * radians),
+    to: fc.integer({ min: 60, max: 130 }).map((deg) => deg * radians),
+    sets: fc.integer({ min: 1, max: 6 }),
+  })
+  .map(({ speed, to, sets }): Exercise => {
+    const ways = ['lifting', 'lowering'] as const;
+    const action = 'knee extension';
+    return { kind: 'isokinetic', action, from: 0.2, to, speed, ways, effort: 1, sets, reps: 8 };
   });
 const [person] = athletes as [(typeof athletes)[number], (typeof athletes)[number]];
 const heldSquat = fc
@@ -113,22 +131,27 @@ describe('properties of the forecast', () => {
 
   it('adding work anywhere lowers no angle’s gain by drive or by growth: both are local sums', () => {
     fc.assert(
-      fc.property(holds, fc.oneof(hold, heldSquat, squat), weeks, (work, added, forWeeks) => {
-        for (const counted of [drive, growth]) {
-          const before = gains(work, forWeeks, counted);
-          const after = gains([...work, added], forWeeks, counted);
-          before.forEach((gain, i) => {
-            expect((after[i] ?? 0) - gain).toBeGreaterThan(-1e-12);
-          });
-        }
-      }),
+      fc.property(
+        holds,
+        fc.oneof(hold, heldSquat, squat, lowered, atSpeed),
+        weeks,
+        (work, added, forWeeks) => {
+          for (const counted of [drive, growth]) {
+            const before = gains(work, forWeeks, counted);
+            const after = gains([...work, added], forWeeks, counted);
+            before.forEach((gain, i) => {
+              expect((after[i] ?? 0) - gain).toBeGreaterThan(-1e-12);
+            });
+          }
+        },
+      ),
       { numRuns: 60, endOnFailure: true },
     );
   }, 30_000);
 
   it('adding a set of an exercise to a program of it alone raises the mean gain, and lowers an angle’s only where and as far as longer or shorter fibres take it', () => {
     fc.assert(
-      fc.property(fc.oneof(hold, heldSquat, squat), weeks, (work, forWeeks) => {
+      fc.property(fc.oneof(hold, heldSquat, squat, lowered, atSpeed), weeks, (work, forWeeks) => {
         const added = (counted: ReadonlySet<Mechanism>) => {
           const fewer = gains([work], forWeeks, counted);
           return gains([withMoreSets(work, 1)], forWeeks, counted).map(

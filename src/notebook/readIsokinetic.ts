@@ -1,0 +1,69 @@
+import { actionNamed } from '../tables/actions.ts';
+import { speedBoundsDeg } from '../tables/forceVelocity.ts';
+import { complete, optional } from './complete.ts';
+import type { Draft } from './draft.ts';
+import type { IsokineticWorkFile } from './programSchema.ts';
+import { checkKneeLimit, type KneeLimit, type Range, readRange } from './range.ts';
+import { type Expected, isAbove, type Reading, rad } from './reading.ts';
+import type { IsokineticWork, Path } from './scenario.ts';
+import { defaultRest, effort, rest } from './workQuantities.ts';
+
+type IsokineticDraft = NonNullable<Draft<IsokineticWorkFile>>;
+
+const { least, most } = speedBoundsDeg;
+const speed: Expected = {
+  dimension: 'speed',
+  example: '60 deg/s',
+  least: rad(least),
+  most: rad(most),
+  bounds: `a machine turns a joint at ${least} to ${most} deg/s`,
+};
+
+const ways = {
+  both: ['lifting', 'lowering'],
+  lifting: ['lifting'],
+  lowering: ['lowering'],
+} as const;
+
+/**
+ * Reads work at a set speed.
+ *
+ * @param path of the work
+ * @returns the work in SI with anatomical angles, or undefined; problems are collected, never thrown
+ */
+export function readIsokinetic(
+  reading: Reading,
+  work: IsokineticDraft,
+  path: Path,
+  kneeLimit: KneeLimit | undefined,
+): IsokineticWork | undefined {
+  const name = work.isokinetic;
+  const joint = (name === undefined ? undefined : actionNamed(name)?.joint) ?? 'knee';
+  const range = readRange(reading, work, path, joint);
+  if (name !== undefined && range) checkKnownRange(reading, name, range, joint);
+  if (joint === 'knee') checkKneeLimit(reading, range?.to, kneeLimit, `isokinetic ${name}`);
+  return complete<IsokineticWork>({
+    kind: 'isokinetic',
+    action: name,
+    from: range?.from.angle,
+    to: range?.to.angle,
+    speed: reading.quantity([...path, 'speed'], work.speed, speed),
+    ways: work.way && ways[work.way],
+    effort: reading.quantity([...path, 'effort'], work.effort, effort),
+    sets: work.sets,
+    reps: work.reps,
+    rest: reading.quantity([...path, 'rest'], work.rest ?? defaultRest, rest),
+    ...optional('assumed', Object.hasOwn(work, 'rest') ? undefined : (['rest'] as const)),
+    path,
+  });
+}
+
+/** Refuses ends beyond the angles at which an action's strength is known. */
+function checkKnownRange(reading: Reading, name: string, range: Range, joint: string): void {
+  const [first = 0, last = 0] = actionNamed(name)?.rangeDeg ?? [];
+  for (const { angle, path } of [range.from, range.to]) {
+    if (!isAbove(angle, rad(last)) && !isAbove(rad(first), angle)) continue;
+    const message = `${path.at(-1)} is ${reading.flexionText(angle, joint)}; strength in ${name} is known from ${first} to ${last} deg`;
+    reading.refuse(path, { code: 'outside-action', message });
+  }
+}

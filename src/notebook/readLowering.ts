@@ -1,0 +1,117 @@
+import { lifts } from '../tables/lifts.ts';
+import { dimensionOf } from './quantity.ts';
+import type { Expected, Reading } from './reading.ts';
+import type { LiftWork, Load, Path } from './scenario.ts';
+
+const more: Expected = {
+  dimension: 'share',
+  example: '+20 %',
+  least: 0.01,
+  most: 1,
+  bounds: 'what is added on the way down lies between +1 % and +100 % of what is lifted',
+};
+const mass: Expected = {
+  dimension: 'mass',
+  example: '100 kg',
+  least: 0.1,
+  most: 600,
+  bounds: 'a load lies above 0 kg and below 600 kg',
+};
+
+interface LoweringDraft {
+  readonly lift?: string | undefined;
+  readonly 'lower only'?: 'yes' | 'no' | boolean | undefined;
+  readonly 'lowering load'?: string | undefined;
+  readonly load?: string | undefined;
+}
+
+/** Whether work is written as lowered only; never throws. */
+export function isLowerOnly(work: LoweringDraft): boolean {
+  const written = work['lower only'];
+  return written === 'yes' || written === true;
+}
+
+/**
+ * Reads the heavier load of the way down.
+ *
+ * @param path of the work
+ * @returns the load, or undefined if there is none or it cannot be used; problems are collected,
+ *   never thrown
+ */
+export function readLoweringLoad(
+  reading: Reading,
+  work: LoweringDraft,
+  path: Path,
+): LiftWork['loweringLoad'] {
+  const raw = work['lowering load'];
+  if (raw === undefined) return undefined;
+  const at = [...path, 'lowering load'];
+  if (isLowerOnly(work)) {
+    const message =
+      'work has both lower only and lowering load; with nothing lifted there is one load';
+    const hint = 'write it as load, and delete lowering load';
+    reading.refuse(at, { code: 'two-loads', message, hint, key: true });
+    return undefined;
+  }
+  const dimension = dimensionOf(raw, reading.units);
+  if (dimension === 'mass') {
+    const value = reading.quantity(at, raw, mass);
+    return value === undefined ? undefined : { kind: 'mass', mass: value };
+  }
+  if (dimension === 'share' && raw.trim().startsWith('+')) {
+    const value = reading.quantity(at, raw, more);
+    return value === undefined ? undefined : { kind: 'more', share: value };
+  }
+  const message = `lowering load is "${raw}"; write how much more than is lifted ("+20 %") or a mass ("100 kg")`;
+  const hint = hintFor(raw);
+  reading.refuse(at, { code: 'bad-lowering-load', message, ...(hint ? { hint } : {}) });
+  return undefined;
+}
+
+/** A share without its plus: 20 % is the extra, 120 % the whole. */
+function hintFor(raw: string): string | undefined {
+  const percent = Number(/^\s*(\d+(?:\.\d+)?)\s*%\s*$/.exec(raw)?.[1] ?? Number.NaN);
+  if (Number.isNaN(percent) || percent === 100) return undefined;
+  return `write "+${Number((percent > 100 ? percent - 100 : percent).toFixed(2))} %"`;
+}
+
+/** How a file says that the body alone is lowered. */
+const bodyWeight = /^\s*body\s*-?\s*weight\s*$/i;
+
+/**
+ * Reads `load: body weight`, which lower-only work of a lift that carries the body may have.
+ *
+ * @returns no added mass; undefined if the text says something else or was refused; problems are
+ *   collected, never thrown
+ */
+export function readBodyWeight(
+  reading: Reading,
+  work: LoweringDraft,
+  path: Path,
+): { readonly read: Load | undefined } | undefined {
+  if (work.load === undefined || !bodyWeight.test(work.load)) return undefined;
+  const at = [...path, 'load'];
+  const lift = lifts.find(({ name }) => name === work.lift);
+  if (!isLowerOnly(work)) {
+    const message = 'load is body weight; that is read for work that is lowered only';
+    const hint =
+      'write what is added to the body, such as reserve: 2 or 5 kg, or add lower only: yes';
+    reading.refuse(at, { code: 'bad-load', message, hint });
+    return { read: undefined };
+  }
+  if (lift && lift.resistance.kind !== 'mass') {
+    const message = `load is body weight, but ${lift.name} lowers a machine's or a cable's weight`;
+    reading.refuse(at, { code: 'bad-load', message, hint: 'write the load, such as 40 kg' });
+    return { read: undefined };
+  }
+  return { read: { kind: 'mass', mass: 0 } };
+}
+
+/** Refuses `reserve` where nothing is lifted; problems are collected, never thrown. */
+export function checkLoweredLoad(reading: Reading, work: LoweringDraft, path: Path): void {
+  if (!isLowerOnly(work) || !Object.hasOwn(work, 'reserve')) return;
+  const message =
+    'reserve counts repetitions that could still be lifted, but this work is lowered only';
+  const hint = 'write load: 100 % (of the heaviest single), load: 70 kg or load: body weight';
+  reading.refuse([...path, 'reserve'], { code: 'bad-load', message, hint, key: true });
+}

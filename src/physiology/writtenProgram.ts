@@ -1,0 +1,52 @@
+import type { Way } from './forceVelocity.ts';
+import type { LoadRule, LoweringRule } from './load.ts';
+import type { Block } from './training.ts';
+
+/** A lift of a program as the coach wrote it; angles in radians, names of the catalogue. */
+export interface WrittenLift {
+  readonly kind: 'lift';
+  readonly lift: string;
+  readonly from: number;
+  readonly to: number;
+  readonly load: LoadRule;
+  readonly sets: number;
+  readonly reps: number;
+  readonly tempo: readonly [number, number, number];
+  readonly machine?: string;
+  readonly lowerOnly?: true;
+  readonly loweringLoad?: LoweringRule;
+}
+
+/** A hold as the coach wrote it: of an action or of a lift by name. */
+export interface WrittenHold {
+  readonly kind: 'hold';
+  readonly of: string;
+  readonly at: number;
+  readonly effort: number;
+  readonly sets: number;
+  readonly reps: number;
+  readonly seconds: number;
+}
+
+/** Work at a set speed as the coach wrote it; radians a second. */
+export interface WrittenIsokinetic {
+  readonly kind: 'isokinetic';
+  readonly action: string;
+  readonly from: number;
+  readonly to: number;
+  readonly speed: number;
+  readonly ways: readonly Way[];
+  readonly effort: number;
+  readonly sets: number;
+  readonly reps: number;
+}
+
+export interface WrittenProgram extends Omit<Block, 'exercises'> {
+  readonly work: readonly (WrittenLift | WrittenHold | WrittenIsokinetic)[];
+}
+
+/** A machine as measured: torques (N·m) by angle (rad) with one load (kg). */
+export interface WrittenMachine {
+  readonly load: number;
+  readonly points: readonly { readonly angle: number; readonly torque: number }[];
+}
