@@ -43,7 +43,58 @@ export function loadProblems(
           ? unbalanced(source, work, work.lift)
           : tooWeak(source, work, plan.weak),
       ];
-    return load > heaviest ? [tooHeavy(source, work, load, plan)] : [];
+    return load > heaviest ? [tooHeavy(source, work, load, plan)] : rigProblems(source, work, plan);
+  });
+}
+
+/** Bands stretched beyond what can be said of them, or stronger than the bar they lift. */
+function rigProblems(source: Source, work: LiftWork, { rigUse, exercise }: PlannedExercise) {
+  if (!rigUse?.bands || rigUse.samples.length === 0 || exercise.kind !== 'lift') return [];
+  const { samples, bands, load } = rigUse;
+  const at = source.at([...work.path, 'bands']);
+  const { longest, known } = bands.stretch;
+  const long = samples.reduce((a, b) => ((b.bandLength ?? 0) > (a.bandLength ?? 0) ? b : a));
+  if ((long.bandLength ?? 0) > longest)
+    return [
+      {
+        code: 'band-too-long',
+        message: `at ${degreesOf(long.angle)} the bands "${work.bands}" are ${metres(long.bandLength ?? 0)} long; their pull is known to ${metres(known[1])} and guessed no farther than ${metres(longest)}`,
+        at,
+        hint: `measure their pull at ${metres(long.bandLength ?? 0)} too, or fix them nearer the bar`,
+      },
+    ];
+  const light = samples.reduce((a, b) => (b.added < a.added ? b : a));
+  // A body that hangs from a bar may well be carried by more than the weight on its belt.
+  if (exercise.range.lift.support === 'bar' || load + light.added >= 0) return [];
+  return [
+    {
+      code: 'bar-floats',
+      message: `at ${degreesOf(light.angle)} the bands "${work.bands}" lift ${kg(-light.added)}, more than the load of ${kg(load)}: the bar would rise by itself`,
+      at,
+      hint: `use weaker bands, fix them lower, or load more than ${kg(-light.added)}`,
+    },
+  ];
+}
+
+/** Chains and bands that do nothing over the whole range: allowed, but worth a look. */
+export function rigRemarks(
+  source: Source,
+  { work }: Program,
+  planned: readonly PlannedExercise[],
+): Problem[] {
+  return work.flatMap((entry, i) => {
+    const use = planned[i]?.rigUse;
+    if (entry.kind !== 'lift' || !use || use.samples.some(({ added }) => Math.abs(added) > 0.05))
+      return [];
+    const key = entry.chains === undefined ? 'bands' : 'chains';
+    return [
+      {
+        code: 'idle-rig',
+        message: `the ${key} "${entry[key]}" add nothing to the ${entry.lift} from ${degreesOf(entry.from)} to ${degreesOf(entry.to)}: they stay ${key === 'bands' ? 'slack' : 'on the floor'}`,
+        at: source.at([...entry.path, key]),
+        hint: key === 'bands' ? 'check the lengths and the anchor' : 'check the cord and the lift',
+      },
+    ];
   });
 }
 
@@ -97,14 +148,16 @@ function tooHeavy(source: Source, work: LiftWork, load: number, plan: PlannedExe
   const where = heaviest
     ? `, lost at ${degreesOf(heaviest.at.angle)} by the ${actions[heaviest.at.action].muscles}`
     : '';
+  const on = plan.rigUse ? ', with the same chains or bands on' : '';
   const key = work.load.kind === 'reserve' ? 'reserve' : 'load';
   return {
     code: 'too-heavy',
-    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${kg(most)} (${known}${where})`,
+    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${kg(most)} (${known}${where}${on})`,
     at: source.at([...work.path, key]),
     hint: 'lower the load, shorten the range, or add a tested best for this range if it is higher',
   };
 }
 
 const degreesOf = (angle: number) => `${Math.round((angle * 180) / Math.PI)}°`;
+const metres = (length: number) => `${length.toFixed(2)} m`;
 const kg = (mass: number) => `${mass.toFixed(mass < 100 ? 1 : 0)} kg`;

@@ -10,6 +10,7 @@ import {
   type SegmentBody,
   weights,
 } from './linkage.ts';
+import { addedMass, heightOfLoad, mostAdded, noRig, type Rig } from './rig.ts';
 
 /** What mechanics needs to know of a body: metres, kilograms, radians; limbs one side each. */
 export interface Body {
@@ -35,23 +36,34 @@ export interface Impossible {
   readonly impossible: string;
 }
 
+/** Largest change of mass (kg) between two steps at which a posture under a rig counts as found. */
+const settledWithin = 1e-7;
+const mostSteps = 50;
+
 /**
- * A lift with one body and one load: places the chain and solves the rules that need balance.
+ * A lift with one body, one load and its rig: places the chain and solves the rules that need
+ * balance.
  */
 export class Stance {
   readonly lift: Lift;
-  readonly loads: readonly AttachedLoad[];
+  private readonly load: number;
+  private readonly rig: Rig;
+  /** Whether the height of the load decides how heavy it is. */
+  private readonly hasHangingRig: boolean;
   private readonly body: Body;
   private readonly segments: Readonly<Record<Segment, SegmentBody>>;
   /** Angle of each joint that would balance the straight body. */
   private readonly upright = new Map<Joint, number>();
 
   /** @param load mass on the bar or hung weight, kg */
-  constructor(lift: Lift, body: Body, load: number) {
+  constructor(lift: Lift, body: Body, load: number, rig: Rig = noRig) {
     this.lift = lift;
+    this.load = load;
+    this.rig = rig;
+    this.hasHangingRig =
+      lift.resistance.kind === 'mass' && rig.some(({ kind }) => kind !== 'machine');
     this.body = body;
     this.segments = working(body, lift);
-    this.loads = carried(lift, body, load);
   }
 
   /**
@@ -61,15 +73,57 @@ export class Stance {
    * stay straight.
    */
   posture(leading: number): Posture | Impossible {
+    return this.settled((loads) => this.postureUnder(loads, leading));
+  }
+
+  private postureUnder(loads: readonly AttachedLoad[], leading: number): Posture | Impossible {
     const { lift } = this;
     const angles: Partial<Record<Joint, number>> = { [lift.leading]: leading };
     for (const rule of lift.follow) {
       // Rules are asked while their own joint is still straight.
-      const angle = this.follow(rule, angles, leading);
+      const angle = this.follow(rule, angles, leading, loads);
       if (Number.isNaN(angle)) return { impossible: whyNot(rule) };
       angles[rule.joint] = angle;
     }
-    return { angles, placement: this.place(angles), loads: this.loads };
+    return { angles, placement: this.place(angles), loads };
+  }
+
+  /**
+   * Posture under chains and bands, whose pull depends on the height of the load, which depends on
+   * the balance that the pull shifts: m ← load + added(height of the posture under m), until m
+   * moves by less than 1e-7 kg. A kilogram moves a balanced bar by about a millimetre, so each step
+   * shrinks the change by the rig's kilograms per millimetre. A light bar may leave unbalanced what
+   * the rig then balances: the steps begin anew from all that the rig can add.
+   */
+  private settled(pose: (loads: readonly AttachedLoad[]) => Posture | Impossible) {
+    const { lift, body, load, rig } = this;
+    if (!this.hasHangingRig) return pose(carried(lift, body, load));
+    let found: Posture | Impossible = {
+      impossible: 'no posture balances chains or bands so strong',
+    };
+    for (const start of [0, mostAdded(rig)]) {
+      let added = start;
+      for (let step = 0; step < mostSteps; step++) {
+        const posed = pose(carried(lift, body, load + added));
+        if ('impossible' in posed) {
+          found = posed;
+          break;
+        }
+        const next = addedMass(rig, heightOfLoad(lift, body, posed.placement));
+        if (Math.abs(next - added) < settledWithin) return posed;
+        added = next;
+      }
+    }
+    return found;
+  }
+
+  /** Angle of one joint that balances the otherwise straight body, with the rig as it then hangs. */
+  private uprightAngle(joint: Joint): number {
+    const held = this.settled((loads) => {
+      const angles = { [joint]: this.balancingAngle(joint, straight, loads) };
+      return { angles, placement: this.place(angles), loads };
+    });
+    return 'impossible' in held ? Number.NaN : (held.angles[joint] ?? Number.NaN);
   }
 
   /** Where the ground carries a body on flat feet; the ankle joint is at x = 0. */
@@ -90,12 +144,17 @@ export class Stance {
     return placeChain(lift.chain, this.segments, base, direction, angles);
   }
 
-  private follow(rule: FollowRule, angles: JointAngles, leading: number): number {
+  private follow(
+    rule: FollowRule,
+    angles: JointAngles,
+    leading: number,
+    loads: readonly AttachedLoad[],
+  ): number {
     switch (rule.rule) {
       case 'balance':
-        return this.balancingAngle(rule.joint, angles);
+        return this.balancingAngle(rule.joint, angles, loads);
       case 'leveling off': {
-        const upright = this.upright.get(rule.joint) ?? this.balancingAngle(rule.joint, straight);
+        const upright = this.upright.get(rule.joint) ?? this.uprightAngle(rule.joint);
         this.upright.set(rule.joint, upright);
         const limit = rule.joint === 'ankle' ? this.body.limits.ankle : Number.POSITIVE_INFINITY;
         const room = Math.max(rule.mostDeg * radians - upright, 0);
@@ -142,10 +201,14 @@ export class Stance {
    * NaN if that lies beyond R. Of the two solutions a standing body takes the one with its centre
    * above the joint, a hanging body the one below.
    */
-  private balancingAngle(joint: Joint, angles: JointAngles): number {
+  private balancingAngle(
+    joint: Joint,
+    angles: JointAngles,
+    loads: readonly AttachedLoad[],
+  ): number {
     const index = this.lift.chain.findIndex((link) => link.joint === joint);
     const placement = this.place(angles);
-    const all = weights(placement, this.loads);
+    const all = weights(placement, loads);
     const moving = massCentre(all, (linkIndex) => linkIndex >= index);
     const fixed = massCentre(all, (linkIndex) => linkIndex < index);
     const pivot = placement.links[index];

@@ -6,6 +6,7 @@ import { type ActionName, actions, isAction } from '../tables/actions.ts';
 import { tripped } from './cautions.ts';
 import { chartFrame } from './chartFrame.ts';
 import type { Block, Section } from './report.ts';
+import { feltSentence, rigClause } from './rigWords.ts';
 import {
   degrees,
   kilograms,
@@ -76,7 +77,9 @@ function exerciseLine(
   const { load, heaviest } = planned.exercise;
   const known = planned.tested ? 'tested' : 'predicted, not tested';
   const { at } = planned.heaviest;
-  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}, ${percent(load / heaviest)} of the heaviest single over this range (${kilograms(heaviest)}, ${known}). The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${unsure(planned)}`;
+  const rig = rigClause(work);
+  const alike = rig === '' ? '' : ' with the same on';
+  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}${rig}, ${percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${known}).${feltSentence(planned)} The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${unsure(planned)}`;
 }
 
 /** Joints that the included convention turns round. */

@@ -1,6 +1,4 @@
-import type { ResistanceTable } from '../mechanics/demand.ts';
 import type { Lift } from '../mechanics/lift.ts';
-import { piecewiseLinear } from '../numeric/interpolation.ts';
 import { isAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { liftNamed } from '../tables/lifts.ts';
@@ -14,6 +12,8 @@ import {
 } from './hardPostures.ts';
 import { heaviestLoad, type Range, stickingPoint } from './heaviestLoad.ts';
 import { type LoadRule, loadOf } from './load.ts';
+import { type Equipment, type RigNames, rigOf } from './rigOf.ts';
+import { type RigUse, rigUse } from './rigUse.ts';
 import {
   type HeaviestSingle,
   heaviestSingles,
@@ -23,7 +23,7 @@ import {
 import type { Block } from './training.ts';
 
 /** A lift of a program as the coach wrote it; angles in radians, names of the catalogue. */
-export interface WrittenLift {
+export interface WrittenLift extends RigNames {
   readonly kind: 'lift';
   readonly lift: string;
   readonly from: number;
@@ -32,7 +32,6 @@ export interface WrittenLift {
   readonly sets: number;
   readonly reps: number;
   readonly tempo: readonly [number, number, number];
-  readonly machine?: string;
 }
 
 /** A hold as the coach wrote it: of an action or of a lift by name. */
@@ -48,12 +47,6 @@ export interface WrittenHold {
 
 export interface WrittenProgram extends Omit<Block, 'exercises'> {
   readonly work: readonly (WrittenLift | WrittenHold)[];
-}
-
-/** A machine as measured: torques (N·m) by angle (rad) with one load (kg). */
-export interface WrittenMachine {
-  readonly load: number;
-  readonly points: readonly { readonly angle: number; readonly torque: number }[];
 }
 
 /** A single the athlete has really lifted: range end in radians, kg. */
@@ -83,6 +76,8 @@ export interface PlannedExercise {
   readonly weak?: TooHeavyBody;
   /** How muscles share the hardest posture of the first week; only for lifts. */
   readonly shared?: SharedPosture;
+  /** What chains and bands add along the range; only where there are any. */
+  readonly rigUse?: RigUse;
   /** True when the range's own tested single was used for the load. */
   readonly tested: boolean;
 }
@@ -97,11 +92,16 @@ export function firstAngle(lift: Lift): number {
   return (lift.rangeDeg[0] * Math.PI) / 180;
 }
 
-/** Whether a program's range is the one a single was tested over: ends within 1° and 10°. */
+/**
+ * Whether a program's range is the one a single was tested over: ends within 1° and 10°, and no
+ * chains or bands, because singles are tested with the plain bar.
+ */
 function isTestedRange(single: MeasuredSingle, work: WrittenLift, lift: Lift): boolean {
   const degree = Math.PI / 180;
   return (
     single.lift === work.lift &&
+    work.chains === undefined &&
+    work.bands === undefined &&
     Math.abs(single.to - work.to) < degree &&
     Math.abs(firstAngle(lift) - work.from) < 10 * degree
   );
@@ -111,19 +111,19 @@ function isTestedRange(single: MeasuredSingle, work: WrittenLift, lift: Lift): b
  * Turns a written program into a block with loads in kilograms.
  *
  * A share, a repetition maximum or a reserve refers to the heaviest single of the same lift over
- * the same range: the tested one if there is a test over it, else the one the model predicts.
+ * the same range with the same chains or bands: the tested one if there is a test over it, else the one the model predicts.
  */
 export function planProgram(
   program: WrittenProgram,
   athlete: Athlete,
-  machines: Readonly<Record<string, WrittenMachine>>,
+  equipment: Equipment,
   singles: readonly MeasuredSingle[],
   coefficients: Coefficients,
 ): Plan {
   const exercises = program.work.map((work) =>
     work.kind === 'hold'
       ? planHold(work, athlete)
-      : planLift(work, athlete, machines, singles, coefficients),
+      : planLift(work, athlete, equipment, singles, coefficients),
   );
   const { weeks, sessionsPerWeek, progress, deloads } = program;
   const block = { weeks, sessionsPerWeek, progress, deloads };
@@ -133,18 +133,13 @@ export function planProgram(
 function planLift(
   work: WrittenLift,
   athlete: Athlete,
-  machines: Readonly<Record<string, WrittenMachine>>,
+  equipment: Equipment,
   singles: readonly MeasuredSingle[],
   coefficients: Coefficients,
 ): PlannedExercise {
   const lift = liftNamed(work.lift);
-  const machine = work.machine === undefined ? undefined : machines[work.machine];
-  const range: Range = {
-    lift,
-    from: work.from,
-    to: work.to,
-    ...(machine ? { machine: resistanceOf(machine) } : {}),
-  };
+  const rig = rigOf(work, equipment);
+  const range: Range = { lift, from: work.from, to: work.to, ...(rig ? { rig } : {}) };
   const [predicted] = heaviestSingles(athlete, [range], untrainedState(athlete), coefficients);
   if (!predicted) throw new Error('one range asked for, none answered');
   const measured = singles.find((single) => isTestedRange(single, work, lift));
@@ -155,6 +150,7 @@ function planLift(
   const capacity = restingCapacity(athlete);
   const samples = samplesOf(range, athlete.body, capacity, load, strength);
   const shared = sharedAtHardest(range, athlete, { first: load, heaviest }, strength);
+  const used = rigUse(range, athlete.body, load);
   const weak = heaviest > 0 ? undefined : bodyTooHeavy(range, athlete);
   return {
     exercise: { kind: 'lift', range, load, heaviest, sets, reps, tempo },
@@ -162,6 +158,7 @@ function planLift(
     samples,
     ...(shared ? { shared } : {}),
     ...(weak ? { weak } : {}),
+    ...(used ? { rigUse: used } : {}),
     tested: measured !== undefined,
   };
 }
@@ -189,15 +186,4 @@ function holdState(reached: number, wanted: number): HeldLoad['state'] {
   if (!Number.isFinite(reached)) return 'unbalanced';
   if (reached > 1.001) return 'too heavy';
   return reached > wanted - 0.01 ? 'found' : 'nothing asked';
-}
-
-function resistanceOf(machine: WrittenMachine): ResistanceTable {
-  const points = [...machine.points].sort((a, b) => a.angle - b.angle);
-  return {
-    load: machine.load,
-    torqueAt: piecewiseLinear(
-      points.map(({ angle }) => angle),
-      points.map(({ torque }) => torque),
-    ),
-  };
 }

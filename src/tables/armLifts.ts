@@ -9,6 +9,14 @@ const arm: readonly ChainLink[] = [
 ];
 
 const upright = { chain: arm, supportDirectionDeg: 0, support: 'seat', sides: 2 } as const;
+const standing = {
+  metres: 'shoulder of someone standing',
+  assumed: 'the lifter stands upright on the floor',
+} as const;
+const onBench = {
+  metres: 0.54,
+  assumed: 'the bench is 45 cm high and the shoulder joint lies 9 cm above it (a guess)',
+} as const;
 const inHand = { kind: 'mass', on: 'forearm and hand', along: 1, across: 0 } as const;
 
 /** Across the body, one arm of two: straight out to the side at 0°, straight up at 90°. */
@@ -22,6 +30,7 @@ const across = {
   sides: 2,
   leading: 'shoulder across',
   resistance: inHand,
+  aboveFloor: onBench,
 } as const;
 
 const curl = { ...upright, leading: 'elbow', rangeDeg: [10, 135] } as const;
@@ -35,6 +44,7 @@ const elbowFlexion: readonly Lift[] = [
   {
     ...curl,
     name: 'standing curl',
+    aboveFloor: standing,
     follow: [{ joint: 'shoulder', rule: 'linear', fromDeg: 0, perLeading: 0 }],
     resistance: inHand,
     assumed: [stillTrunk, 'The upper arm hangs straight down (a simplification).'],
@@ -77,6 +87,7 @@ const elbowFlexion: readonly Lift[] = [
   },
   {
     name: 'chin-up',
+    aboveFloor: { metres: 2.3, assumed: 'the bar hangs 2.3 m above the floor (a guess)' },
     // From the hands down: forearm to the elbow, upper arm to the shoulder, then trunk and legs.
     chain: [
       { segment: 'forearm and hand', joint: 'hinge', near: 'distal', turn: -1 },
@@ -114,6 +125,7 @@ const elbowExtension: readonly Lift[] = [
   {
     ...upright,
     name: 'overhead triceps extension',
+    aboveFloor: standing,
     leading: 'elbow',
     rangeDeg: [0, 125],
     follow: [{ joint: 'shoulder', rule: 'linear', fromDeg: 180, perLeading: 0 }],
@@ -138,6 +150,7 @@ const elbowExtension: readonly Lift[] = [
   {
     ...upright,
     name: 'lying triceps extension',
+    aboveFloor: onBench,
     // Face up, the trunk points level from the hip back to the head.
     supportDirectionDeg: -90,
     leading: 'elbow',
@@ -177,6 +190,7 @@ const presses: readonly Lift[] = [
   {
     ...across,
     name: 'floor press',
+    aboveFloor: { metres: 0.09, assumed: 'the shoulder joint lies 9 cm above the floor (a guess)' },
     rangeDeg: [0, 80],
     follow: [{ joint: 'elbow', rule: 'direction', deg: -6 }],
     assumed: [
@@ -198,6 +212,7 @@ const presses: readonly Lift[] = [
   {
     ...upright,
     name: 'overhead press',
+    aboveFloor: standing,
     leading: 'elbow',
     rangeDeg: [0, 130],
     follow: [{ joint: 'shoulder', rule: 'end on line', deg: 0, across: 0.08 }],
@@ -214,6 +229,7 @@ const raises: readonly Lift[] = [
   {
     ...upright,
     name: 'front raise',
+    aboveFloor: standing,
     leading: 'shoulder',
     rangeDeg: [5, 95],
     follow: [{ joint: 'elbow', rule: 'linear', fromDeg: 10, perLeading: 0 }],
@@ -224,6 +240,7 @@ const raises: readonly Lift[] = [
   {
     ...upright,
     name: 'lateral raise',
+    aboveFloor: standing,
     leading: 'shoulder',
     rangeDeg: [5, 95],
     follow: [{ joint: 'elbow', rule: 'linear', fromDeg: 15, perLeading: 0 }],

@@ -145,6 +145,7 @@ export const hipLifts: readonly Lift[] = [
   {
     ...bridge,
     name: 'hip thrust',
+    aboveFloor: { metres: 0.4, assumed: 'the bench is 40 cm high (a guess)' },
     rangeDeg: [0, 90],
     follow: [
       { joint: 'knee', rule: 'linear', fromDeg: 104, perLeading: 0 },
@@ -162,6 +163,7 @@ export const hipLifts: readonly Lift[] = [
   {
     ...bridge,
     name: 'glute bridge',
+    aboveFloor: { metres: 0.09, assumed: 'the shoulder joint lies 9 cm above the floor (a guess)' },
     rangeDeg: [0, 55],
     follow: [
       { joint: 'knee', rule: 'linear', fromDeg: 95, perLeading: 0.1 },

@@ -1,0 +1,112 @@
+import type { Lift } from '../mechanics/lift.ts';
+import type { LiftWork, Scenario } from '../notebook/scenario.ts';
+import type { PlannedExercise } from '../physiology/planProgram.ts';
+import type { RigSample, RigUse } from '../physiology/rigUse.ts';
+import type { Results } from '../run.ts';
+import { rubberModulus } from '../tables/chainsAndBands.ts';
+import { degrees, kilograms, listInWords, rangeDegrees } from './words.ts';
+
+/** How a report speaks of chains and bands. */
+
+/** What is on the bar besides its load: ` and chains "x"`; nothing for a plain lift. */
+export function rigClause({ chains, bands }: LiftWork): string {
+  const named = [
+    ...(chains === undefined ? [] : [`chains "${chains}"`]),
+    ...(bands === undefined ? [] : [`bands "${bands}"`]),
+  ];
+  return named.length === 0 ? '' : ` and ${listInWords(named)}`;
+}
+
+/** What the load comes to at both ends of the range, and where chains or bands do nothing. */
+export function feltSentence({ rigUse: use, exercise }: PlannedExercise): string {
+  const [first, last] = [use?.samples[0], use?.samples.at(-1)];
+  if (!use || !first || !last || exercise.kind !== 'lift') return '';
+  const felt = ({ angle, added }: RigSample) =>
+    `${kilograms(use.load + added)} at ${degrees(angle)}`;
+  const what = exercise.range.lift.resistance.kind === 'cable' ? 'cable' : 'bar';
+  return ` With everything on it, the ${what} comes to ${felt(first)} and ${felt(last)}.${bandSentence(use)}`;
+}
+
+/** Smallest pull that is worth a word, kg. */
+const nothing = 0.05;
+
+/** Where bands are slack, and where their length is beyond what was measured. */
+function bandSentence({ bands, samples }: RigUse): string {
+  if (!bands) return '';
+  const { tensionAt, known } = bands.stretch;
+  const [shortest, longest] = known;
+  const pulls = ({ bandLength = 0 }: RigSample) => tensionAt(bandLength) > nothing * 9.8;
+  const over = samples.filter(({ bandLength = 0 }) => bandLength > longest + 1e-9);
+  const under = samples.filter((one) => pulls(one) && (one.bandLength ?? 0) < shortest - 1e-9);
+  return [
+    [samples.filter((one) => !pulls(one)), 'slack'] as const,
+    [over, `longer than is known of them (${metres(longest)})`] as const,
+    [under, `shorter than was measured (${metres(shortest)})`] as const,
+  ]
+    .flatMap(([where, how]) =>
+      where.length > 0 ? [` The bands are ${how} at ${anglesOf(where)}.`] : [],
+    )
+    .join('');
+}
+
+const anglesOf = (samples: readonly RigSample[]) =>
+  rangeDegrees(samples[0]?.angle ?? Number.NaN, samples.at(-1)?.angle ?? Number.NaN);
+const metres = (length: number) => `${Number(length.toFixed(2))} m`;
+
+/** Everything taken for granted of the chains and bands in use; nothing for plain programs. */
+export function rigAssumptions({ scenario, ranking }: Results): string[] {
+  const used = ranking.flatMap(({ program }) =>
+    program.program.work.flatMap((work, i) => {
+      const planned = program.plan.exercises[i];
+      return work.kind === 'lift' && planned?.rigUse
+        ? [{ work, planned, use: planned.rigUse }]
+        : [];
+    }),
+  );
+  if (used.length === 0) return [];
+  const items = used.flatMap(({ work, planned, use }) => [
+    ...chainsText(work.chains, scenario),
+    ...bandsText(work.bands, scenario, use),
+    ...(planned.exercise.kind === 'lift' ? floorText(planned.exercise.range.lift) : []),
+  ]);
+  return [
+    ...new Set(items),
+    'Chains and bands pull straight up or down, those on a cable along it. A share of the heaviest single, a repetition maximum or a reserve means the heaviest bar with the same chains or bands on; a single tested with the plain bar says how strong the athlete is but does not stand for it.',
+    'The model gives chains and bands no other merit than where they move the load: pooled claims of an extra gain are weak.',
+  ];
+}
+
+function chainsText(name: string | undefined, { chains }: Scenario): string[] {
+  const pair = name === undefined ? undefined : chains[name];
+  if (!pair) return [];
+  const weight =
+    'link' in pair.weight
+      ? `weigh what the table of short-link chain says of a ${Number((1000 * pair.weight.link).toFixed(2))} mm link`
+      : `weigh ${Number(pair.weight.kgPerMetre.toFixed(2))} kg a metre as written`;
+  const cord = pair.cord > 0 ? `, on ${metres(pair.cord)} of light cord` : '';
+  return [
+    `Chains "${name}": two of ${metres(pair.length)}, one at each end of the bar${cord}; they ${weight}, and the bar carries what is off the floor.`,
+  ];
+}
+
+function bandsText(name: string | undefined, { bands }: Scenario, use: RigUse): string[] {
+  const set = name === undefined ? undefined : bands[name];
+  if (!set || !use.bands) return [];
+  const { tensionAt, known, longest } = use.bands.stretch;
+  const fixed =
+    set.anchor === 0 ? 'fixed at the floor' : `fixed ${metres(set.anchor)} above the floor`;
+  if ('points' in set.pull)
+    return [
+      `Bands "${name}", ${fixed}: straight lines between the pulls measured, from ${metres(known[0])} to ${metres(known[1])}; their slopes are carried on, down to slack and up to ${metres(longest)}.`,
+    ];
+  const [low, high] = rubberModulus.range.map((value) => value / rubberModulus.value);
+  const twice = tensionAt(2 * set.pull.rest);
+  const pull = (times = 1) => `${Math.round(twice * times)} N`;
+  return [
+    `Bands "${name}", ${fixed}: an estimate from their rubber, not a measurement. Stretched to twice their length they are taken to pull ${pull()} together, and could as well pull ${pull(low)} or ${pull(high)} (rubber differs fivefold in stiffness). Measure their pull at two lengths.`,
+  ];
+}
+
+function floorText({ name, aboveFloor }: Lift): string[] {
+  return aboveFloor ? [`${name} with chains or bands: ${aboveFloor.assumed}.`] : [];
+}

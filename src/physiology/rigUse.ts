@@ -1,0 +1,40 @@
+import type { Body } from '../mechanics/posture.ts';
+import type { Bands } from '../mechanics/rig.ts';
+import { rigAlong } from '../mechanics/rigAt.ts';
+import { type Range, rangeAngles } from './heaviestLoad.ts';
+
+/** A posture of a range and what the rig adds to the load there. */
+export interface RigSample {
+  /** Leading-joint angle, radians. */
+  readonly angle: number;
+  /** kg; below 0 where bands help. */
+  readonly added: number;
+  /** Length of the bands, metres; missing without bands. */
+  readonly bandLength?: number;
+}
+
+/** What chains and bands do along a range with the first week's load. */
+export interface RigUse {
+  readonly load: number;
+  /** From the first to the last angle; empty if a posture cannot be balanced. */
+  readonly samples: readonly RigSample[];
+  readonly bands?: Bands;
+}
+
+/**
+ * Follows chains and bands along a range.
+ *
+ * @param load kg
+ * @returns undefined where neither is used
+ */
+export function rigUse(range: Range, body: Body, load: number): RigUse | undefined {
+  const { lift, from, to, rig = [] } = range;
+  if (!rig.some(({ kind }) => kind !== 'machine')) return undefined;
+  const at = rigAlong(lift, body, load, rig);
+  const samples = rangeAngles(from, to).flatMap((angle): RigSample[] => {
+    const found = at(angle);
+    return 'impossible' in found ? [] : [{ angle, ...found }];
+  });
+  const bands = rig.find((device) => device.kind === 'bands');
+  return { load, samples, ...(bands && { bands }) };
+}
