@@ -1,3 +1,4 @@
+import { fixedPoint } from '../numeric/fixedPoint.ts';
 import { type PointForce, standardGravity, type Vector, weight } from './forces.ts';
 import { type FollowRule, type Joint, type Lift, type Segment, segmentNames } from './lift.ts';
 import {
@@ -36,9 +37,9 @@ export interface Impossible {
   readonly impossible: string;
 }
 
-/** Largest change of mass (kg) between two steps at which a posture under a rig counts as found. */
-const settledWithin = 1e-7;
-const mostSteps = 50;
+/** Error of the mass (kg) at which a posture under a rig counts as found. */
+const settledWithin = 1e-6;
+const unsettled: Impossible = { impossible: 'no posture balances chains or bands so strong' };
 
 /**
  * A lift with one body, one load and its rig: places the chain and solves the rules that need
@@ -90,31 +91,26 @@ export class Stance {
 
   /**
    * Posture under chains and bands, whose pull depends on the height of the load, which depends on
-   * the balance that the pull shifts: m ← load + added(height of the posture under m), until m
-   * moves by less than 1e-7 kg. A kilogram moves a balanced bar by about a millimetre, so each step
-   * shrinks the change by the rig's kilograms per millimetre. A light bar may leave unbalanced what
-   * the rig then balances: the steps begin anew from all that the rig can add.
+   * the balance that the pull shifts: m = load + added(height of the posture under m), to 1e-6 kg.
+   * A kilogram moves a balanced bar by about a millimetre, so each step shrinks the error by the
+   * rig's kilograms per millimetre. A light bar may leave unbalanced what the rig then balances:
+   * the steps begin anew from all that the rig can add.
    */
-  private settled(pose: (loads: readonly AttachedLoad[]) => Posture | Impossible) {
+  private settled(
+    pose: (loads: readonly AttachedLoad[]) => Posture | Impossible,
+  ): Posture | Impossible {
     const { lift, body, load, rig } = this;
     if (!this.hasHangingRig) return pose(carried(lift, body, load));
-    let found: Posture | Impossible = {
-      impossible: 'no posture balances chains or bands so strong',
+    let posed: Posture | Impossible = unsettled;
+    const addedBy = (added: number) => {
+      posed = pose(carried(lift, body, load + added));
+      return 'impossible' in posed
+        ? undefined
+        : addedMass(rig, heightOfLoad(lift, body, posed.placement));
     };
-    for (const start of [0, mostAdded(rig)]) {
-      let added = start;
-      for (let step = 0; step < mostSteps; step++) {
-        const posed = pose(carried(lift, body, load + added));
-        if ('impossible' in posed) {
-          found = posed;
-          break;
-        }
-        const next = addedMass(rig, heightOfLoad(lift, body, posed.placement));
-        if (Math.abs(next - added) < settledWithin) return posed;
-        added = next;
-      }
-    }
-    return found;
+    for (const start of [0, mostAdded(rig)])
+      if (fixedPoint(addedBy, start, settledWithin) !== undefined) return posed;
+    return 'impossible' in posed ? posed : unsettled;
   }
 
   /** Angle of one joint that balances the otherwise straight body, with the rig as it then hangs. */
