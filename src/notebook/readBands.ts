@@ -20,7 +20,7 @@ const width = lengthOf('22 mm', 0.003, 0.2, 'a band is between 3 mm and 20 cm wi
 const thickness = lengthOf('4.5 mm', 0.0005, 0.02, 'a band is between 0.5 mm and 2 cm thick');
 const unstretched = lengthOf('1 m', 0.1, 4, 'a band is between 0.1 m and 4 m long unstretched');
 const anchor = lengthOf('0 m', 0, 4, 'the fixed end lies between the floor and 4 m above it');
-const bandLength = { least: 0.1, most: 6 };
+const bandLength = lengthOf('1.4 m', 0.1, 6, 'a band in use is between 0.1 m and 6 m long');
 const tension: Expected = {
   dimension: 'force',
   example: '100 N',
@@ -116,8 +116,8 @@ function readTension(
   }
   const points = entries.flatMap(([name, raw]): Measured[] => {
     const at = [...path, name];
-    const length = readLength(reading, name, at);
-    const pull = reading.quantity(at, raw, tension);
+    const length = readPart(reading, 'a length in tension', name, bandLength, at, true);
+    const pull = readPart(reading, `the pull at ${name}`, raw, tension, at);
     return length === undefined || pull === undefined ? [] : [{ length, tension: pull, path: at }];
   });
   const sorted = [...points].sort((a, b) => a.length - b.length);
@@ -126,18 +126,28 @@ function readTension(
   return { points: sorted.map(({ length, tension: pull }) => ({ length, tension: pull })) };
 }
 
-/** The length that names an entry of `tension`. */
-function readLength(reading: Reading, name: string, path: Path): number | undefined {
-  const { value, fault } = readQuantity(name, 'length', reading.units, '1.4 m');
+/** Half of an entry of `tension`, under a name of its own: the entry is named by its length. */
+function readPart(
+  reading: Reading,
+  what: string,
+  raw: string | undefined,
+  { dimension, example, least = 0, most = 0, bounds = '' }: Expected,
+  path: Path,
+  key = false,
+): number | undefined {
+  if (raw === undefined) return undefined;
+  const { value, fault } = readQuantity(raw, dimension, reading.units, example);
   if (fault) {
-    const { code, message, hint } = fault;
-    const whole = `a length in tension ${message}`;
-    reading.refuse(path, { code, message: whole, key: true, ...(hint ? { hint } : {}) });
+    const kilograms = /^\s*([\d.]+)\s*kg\s*$/.exec(raw)?.[1];
+    const scale = kilograms && `a scale that shows kilograms: write "${kilograms} kgf"`;
+    const hint = (dimension === 'force' && scale) || fault.hint;
+    const message = `${what} ${fault.message}`;
+    reading.refuse(path, { code: fault.code, message, key, ...(hint ? { hint } : {}) });
     return undefined;
   }
-  if (value >= bandLength.least && value <= bandLength.most) return value;
-  const message = `a length in tension is ${name}; a band in use is between 0.1 m and 6 m long`;
-  reading.refuse(path, { code: 'out-of-bounds', message, key: true });
+  if (value >= least && value <= most) return value;
+  const message = `${what} is ${raw}; ${bounds}`;
+  reading.refuse(path, { code: 'out-of-bounds', message, key });
   return undefined;
 }
 
