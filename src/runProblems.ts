@@ -50,7 +50,7 @@ export function loadProblems(
 /** Bands stretched beyond what can be said of them, or stronger than the bar they lift. */
 function rigProblems(source: Source, work: LiftWork, { rigUse, exercise }: PlannedExercise) {
   if (!rigUse?.bands || rigUse.samples.length === 0 || exercise.kind !== 'lift') return [];
-  const { samples, bands, load } = rigUse;
+  const { samples, bands, load, least } = rigUse;
   const at = source.at([...work.path, 'bands']);
   const { longest, known } = bands.stretch;
   const long = samples.reduce((a, b) => ((b.bandLength ?? 0) > (a.bandLength ?? 0) ? b : a));
@@ -63,15 +63,14 @@ function rigProblems(source: Source, work: LiftWork, { rigUse, exercise }: Plann
         hint: `measure their pull at ${metres(long.bandLength ?? 0)} too, or fix them nearer the bar`,
       },
     ];
-  const light = samples.reduce((a, b) => (b.added < a.added ? b : a));
   // A body that hangs from a bar may well be carried by more than the weight on its belt.
-  if (exercise.range.lift.support === 'bar' || load + light.added >= 0) return [];
+  if (!least || exercise.range.lift.support === 'bar' || load + least.added >= 0) return [];
   return [
     {
       code: 'bar-floats',
-      message: `at ${degreesOf(light.angle)} the bands "${work.bands}" lift ${kg(-light.added)}, more than the load of ${kg(load)}: the bar would rise by itself`,
+      message: `at ${degreesOf(least.angle)} the bands "${work.bands}" lift ${kg(-least.added)}, more than the load of ${kg(load)}: the bar would rise by itself`,
       at,
-      hint: `use weaker bands, fix them lower, or load more than ${kg(-light.added)}`,
+      hint: `use weaker bands, fix them lower, or load more than ${kg(-least.added)}`,
     },
   ];
 }
@@ -106,9 +105,11 @@ function tooWeak(
   const nearest = held
     ? `; it can be held from ${degreesOf(held[0])} to ${degreesOf(held[1])}`
     : '';
+  const isPlain = work.chains === undefined && work.bands === undefined;
+  const load = isPlain ? 'without a load' : 'with no load but the chains or bands';
   return {
     code: 'too-weak',
-    message: `by what is known of this athlete’s strength the ${work.lift} cannot be held at ${degreesOf(at)} even without a load${nearest}`,
+    message: `by what is known of this athlete’s strength the ${work.lift} cannot be held at ${degreesOf(at)} even ${load}${nearest}`,
     at: source.at([...work.path, held && held[0] > work.from ? 'from' : 'to']),
     hint: 'keep the range within what can be held, check the tests (unit, angle), or add a tested best for this range',
   };

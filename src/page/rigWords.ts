@@ -18,39 +18,53 @@ export function rigClause({ chains, bands }: LiftWork): string {
 }
 
 /** What the load comes to at both ends of the range, and where chains or bands do nothing. */
-export function feltSentence({ rigUse: use, exercise }: PlannedExercise): string {
+export function feltSentence({ rigUse: use }: PlannedExercise): string {
   const [first, last] = [use?.samples[0], use?.samples.at(-1)];
-  if (!use || !first || !last || exercise.kind !== 'lift') return '';
+  if (!use || !first || !last) return '';
   const felt = ({ angle, added }: RigSample) =>
     `${kilograms(use.load + added)} at ${degrees(angle)}`;
-  const what = exercise.range.lift.resistance.kind === 'cable' ? 'cable' : 'bar';
-  return ` With everything on it, the ${what} comes to ${felt(first)} and ${felt(last)}.${bandSentence(use)}`;
+  return ` With everything on, the load comes to ${felt(first)} and ${felt(last)}.${bandSentence(use)}`;
 }
 
-/** Smallest pull that is worth a word, kg. */
-const nothing = 0.05;
+/** Smallest pull that is worth a word, newtons: a twentieth of a kilogram. */
+const nothing = 0.5;
 
 /** Where bands are slack, and where their length is beyond what was measured. */
 function bandSentence({ bands, samples }: RigUse): string {
   if (!bands) return '';
   const { tensionAt, known } = bands.stretch;
   const [shortest, longest] = known;
-  const pulls = ({ bandLength = 0 }: RigSample) => tensionAt(bandLength) > nothing * 9.8;
-  const over = samples.filter(({ bandLength = 0 }) => bandLength > longest + 1e-9);
-  const under = samples.filter((one) => pulls(one) && (one.bandLength ?? 0) < shortest - 1e-9);
-  return [
-    [samples.filter((one) => !pulls(one)), 'slack'] as const,
-    [over, `longer than is known of them (${metres(longest)})`] as const,
-    [under, `shorter than was measured (${metres(shortest)})`] as const,
-  ]
-    .flatMap(([where, how]) =>
-      where.length > 0 ? [` The bands are ${how} at ${anglesOf(where)}.`] : [],
-    )
+  const states: readonly (readonly [string, (length: number) => boolean])[] = [
+    ['slack', (length) => tensionAt(length) <= nothing],
+    [`longer than is known of them (${metres(longest)})`, (length) => length > longest + 1e-9],
+    [
+      `shorter than was measured (${metres(shortest)})`,
+      (length) => tensionAt(length) > nothing && length < shortest - 1e-9,
+    ],
+  ];
+  return states
+    .map(([how, holds]) => {
+      const where = stretches(samples, ({ bandLength = 0 }) => holds(bandLength));
+      return where.length > 0 ? ` The bands are ${how} at ${listInWords(where)}.` : '';
+    })
     .join('');
 }
 
-const anglesOf = (samples: readonly RigSample[]) =>
-  rangeDegrees(samples[0]?.angle ?? Number.NaN, samples.at(-1)?.angle ?? Number.NaN);
+/** Unbroken stretches of a range in which something holds, as angles in words. */
+function stretches(
+  samples: readonly RigSample[],
+  holds: (sample: RigSample) => boolean,
+): readonly string[] {
+  const found: (readonly [number, number])[] = [];
+  for (const [i, sample] of samples.entries()) {
+    if (!holds(sample)) continue;
+    const before = samples[i - 1];
+    const open = before && holds(before) ? found.pop() : undefined;
+    found.push([open?.[0] ?? sample.angle, sample.angle]);
+  }
+  return found.map(([from, to]) => rangeDegrees(from, to));
+}
+
 const metres = (length: number) => `${Number(length.toFixed(2))} m`;
 
 /** Everything taken for granted of the chains and bands in use; nothing for plain programs. */

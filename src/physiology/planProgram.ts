@@ -150,7 +150,7 @@ function planLift(
   const capacity = restingCapacity(athlete);
   const samples = samplesOf(range, athlete.body, capacity, load, strength);
   const shared = sharedAtHardest(range, athlete, { first: load, heaviest }, strength);
-  const used = rigUse(range, athlete.body, load);
+  const used = rigUse(range, athlete.body, { first: load, heaviest });
   const weak = heaviest > 0 ? undefined : bodyTooHeavy(range, athlete);
   return {
     exercise: { kind: 'lift', range, load, heaviest, sets, reps, tempo },

@@ -18,23 +18,37 @@ export interface RigUse {
   readonly load: number;
   /** From the first to the last angle; empty if a posture cannot be balanced. */
   readonly samples: readonly RigSample[];
+  /** Where they add least under the heaviest single, which any posture of the range can hold. */
+  readonly least?: RigSample;
   readonly bands?: Bands;
 }
 
 /**
  * Follows chains and bands along a range.
  *
- * @param load kg
+ * @param loads kg, of the first week and of the heaviest single
  * @returns undefined where neither is used
  */
-export function rigUse(range: Range, body: Body, load: number): RigUse | undefined {
+export function rigUse(
+  range: Range,
+  body: Body,
+  loads: { readonly first: number; readonly heaviest: number },
+): RigUse | undefined {
   const { lift, from, to, rig = [] } = range;
   if (!rig.some(({ kind }) => kind !== 'machine')) return undefined;
-  const at = rigAlong(lift, body, load, rig);
-  const samples = rangeAngles(from, to).flatMap((angle): RigSample[] => {
-    const found = at(angle);
-    return 'impossible' in found ? [] : [{ angle, ...found }];
-  });
+  const samplesWith = (load: number) => {
+    const at = rigAlong(lift, body, load, rig);
+    return rangeAngles(from, to).flatMap((angle): RigSample[] => {
+      const found = at(angle);
+      return 'impossible' in found ? [] : [{ angle, ...found }];
+    });
+  };
+  const [least] = samplesWith(loads.heaviest).sort((a, b) => a.added - b.added);
   const bands = rig.find((device) => device.kind === 'bands');
-  return { load, samples, ...(bands && { bands }) };
+  return {
+    load: loads.first,
+    samples: samplesWith(loads.first),
+    ...(least && { least }),
+    ...(bands && { bands }),
+  };
 }
