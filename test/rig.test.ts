@@ -131,6 +131,23 @@ describe('what the report says of them', () => {
     expect(report).toMatch(/\| stiffness of rubber +\| read +\| natural rubber 1 to 5 MPa/);
   });
 
+  it('bands beside a cable are fixed at its pulley and make the stack heavier', async () => {
+    const curl = changed(
+      ['0.7 m: 70 N, 1.0 m: 290 N, 1.4 m: 500 N', '0.7 m: 20 N, 1.0 m: 60 N, 1.4 m: 90 N'],
+      [
+        'lift: back squat, from: 0 deg, to: 110 deg, load: 80 %, bands',
+        'lift: cable curl, from: 20 deg, to: 90 deg, load: 5 kg, bands',
+      ],
+    );
+    const report = renderMarkdown(fullReport(await resultsOf(curl)));
+    expect(report).toContain(
+      'Bands "rack loops", fixed at the pulley of the cable: straight lines',
+    );
+    expect(report).toMatch(
+      /with 5 kg and bands "rack loops".*With everything on, the load comes to \d+(\.5)? kg at 20° and \d+(\.5)? kg at 90°\./,
+    );
+  });
+
   it('bands fixed at a height that the bar passes pull above and below it and are slack between', async () => {
     const between = changed(['anchor: 2.3 m', 'anchor: 1.3 m'], ['0.7 m: 70 N', '0.3 m: 30 N']);
     const report = renderMarkdown(fullReport(await resultsOf(between)));

@@ -48,8 +48,8 @@ function refuseLift(reading: Reading, lift: string, kind: EquipmentKind, path: P
     reading.refuse(path, { code: 'no-machine-here', message, hint: 'delete machine', key: true });
     return;
   }
-  const others = kind === 'bands' ? ', and so can cable lifts' : '';
-  const message = `${lift} takes no ${kind}: its load does not hang at a known height above the floor; standing lifts, presses, bridges and curls with a bar can take them${others}`;
+  const cables = kind === 'bands' ? ', and cable lifts' : '';
+  const message = `${lift} takes no ${kind}: it has no free weight at a known height above the floor; squats, deadlifts, hip thrusts, bench and overhead presses, standing curls and raises can take them${cables}`;
   reading.refuse(path, { code: `no-${kind}-here`, message, hint: `delete ${kind}`, key: true });
 }
 

@@ -80,7 +80,7 @@ export function rigAssumptions({ scenario, ranking }: Results): string[] {
   if (used.length === 0) return [];
   const items = used.flatMap(({ work, planned, use }) => [
     ...chainsText(work.chains, scenario),
-    ...bandsText(work.bands, scenario, use),
+    ...bandsText(work.bands, scenario, use, isOnCable(planned)),
     ...(planned.exercise.kind === 'lift' ? floorText(planned.exercise.range.lift) : []),
   ]);
   return [
@@ -89,6 +89,9 @@ export function rigAssumptions({ scenario, ranking }: Results): string[] {
     'The model gives chains and bands no other merit than where they move the load: pooled claims of an extra gain are weak.',
   ];
 }
+
+const isOnCable = ({ exercise }: PlannedExercise) =>
+  exercise.kind === 'lift' && exercise.range.lift.resistance.kind === 'cable';
 
 function chainsText(name: string | undefined, { chains }: Scenario): string[] {
   const pair = name === undefined ? undefined : chains[name];
@@ -103,12 +106,17 @@ function chainsText(name: string | undefined, { chains }: Scenario): string[] {
   ];
 }
 
-function bandsText(name: string | undefined, { bands }: Scenario, use: RigUse): string[] {
+function bandsText(
+  name: string | undefined,
+  { bands }: Scenario,
+  use: RigUse,
+  onCable: boolean,
+): string[] {
   const set = name === undefined ? undefined : bands[name];
   if (!set || !use.bands) return [];
   const { tensionAt, known, longest } = use.bands.stretch;
-  const fixed =
-    set.anchor === 0 ? 'fixed at the floor' : `fixed ${metres(set.anchor)} above the floor`;
+  const onFloor = set.anchor === 0 ? 'at the floor' : `${metres(set.anchor)} above the floor`;
+  const fixed = `fixed ${onCable ? 'at the pulley of the cable' : onFloor}`;
   if ('points' in set.pull)
     return [
       `Bands "${name}", ${fixed}: straight lines between the pulls measured, from ${metres(known[0])} to ${metres(known[1])}; their slopes are carried on, down to slack and up to ${metres(longest)}.`,

@@ -261,14 +261,14 @@ describe('work that names them', () => {
       'machine: black leg machine,',
       'bands: red loop,',
       [
-        '38 [bands] machine knee extension takes no bands: its load does not hang at a known height above the floor; standing lifts, presses, bridges and curls with a bar can take them, and so can cable lifts | delete bands',
+        '38 [bands] machine knee extension takes no bands: it has no free weight at a known height above the floor; squats, deadlifts, hip thrusts, bench and overhead presses, standing curls and raises can take them, and cable lifts | delete bands',
       ],
     ],
     [
       'lift: box squat, chains',
       'lift: cable curl, chains',
       [
-        '40 [chains] cable curl takes no chains: its load does not hang at a known height above the floor; standing lifts, presses, bridges and curls with a bar can take them | delete chains',
+        '40 [chains] cable curl takes no chains: it has no free weight at a known height above the floor; squats, deadlifts, hip thrusts, bench and overhead presses, standing curls and raises can take them | delete chains',
         '40 [0 deg] from is 0 deg of elbow flexion; cable curl runs from 10 to 135 deg',
       ],
     ],
