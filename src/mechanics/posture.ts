@@ -1,10 +1,11 @@
 import { fixedPoint } from '../numeric/fixedPoint.ts';
+import { carried, working } from './carried.ts';
 import { type PointForce, standardGravity, type Vector, weight } from './forces.ts';
-import { type FollowRule, type Joint, type Lift, type Segment, segmentNames } from './lift.ts';
+import type { FollowRule, Joint, Lift, Segment } from './lift.ts';
 import {
   type AttachedLoad,
   type JointAngles,
-  type LinkForce,
+  massCentre,
   type Placement,
   placeChain,
   pointOn,
@@ -229,61 +230,6 @@ export class Stance {
 
 const straight: JointAngles = {};
 const radians = Math.PI / 180;
-
-/** Total mass and centre of mass of the weights that hang from a part of the chain. */
-function massCentre(
-  forces: readonly LinkForce[],
-  counts: (linkIndex: number) => boolean,
-): { readonly mass: number; readonly centre: Vector } {
-  let mass = 0;
-  let x = 0;
-  let y = 0;
-  for (const { linkIndex, force } of forces) {
-    if (!counts(linkIndex)) continue;
-    const m = -force.force.y / standardGravity;
-    mass += m;
-    x += m * force.at.x;
-    y += m * force.at.y;
-  }
-  return { mass, centre: mass === 0 ? { x: 0, y: 0 } : { x: x / mass, y: y / mass } };
-}
-
-/** Heel to the ball of the foot as a share of foot length: a working value, no table read. */
-const ballFromHeelShare = 0.72;
-
-/** The foot as the lever from the ankle joint to the ball under it, its mass centre along it. */
-function footLever(body: Body): SegmentBody {
-  const forward = ballFromHeelShare * body.footLength - body.ankleFromHeel;
-  return {
-    mass: body.segments.foot.mass,
-    length: Math.hypot(forward, body.ankleHeight),
-    centre: (body.footCentreFromHeel - body.ankleFromHeel) / forward,
-  };
-}
-
-/** Masses of what moves: limbs of the working sides; of the trunk the working share. */
-function working(body: Body, lift: Lift): Readonly<Record<Segment, SegmentBody>> {
-  const share = lift.workingShare ?? 1;
-  const segments = { ...body.segments, foot: footLever(body) };
-  const scaled: Record<Segment, SegmentBody> = { ...segments };
-  for (const name of segmentNames) {
-    const times = name.startsWith('trunk') ? share : lift.sides;
-    scaled[name] = { ...segments[name], mass: segments[name].mass * times };
-  }
-  return scaled;
-}
-
-/** The load where it is a mass, and a free leg hanging from the hip. */
-function carried(lift: Lift, body: Body, load: number): AttachedLoad[] {
-  const { resistance, workingShare = 1 } = lift;
-  const loads: AttachedLoad[] = [];
-  if (resistance.kind === 'mass') loads.push({ ...resistance, mass: load * workingShare });
-  if (lift.freeLeg) {
-    const mass = body.segments.thigh.mass + body.segments['shank and foot'].mass;
-    loads.push({ on: 'thigh', along: 1, across: 0, mass: mass * workingShare });
-  }
-  return loads;
-}
 
 function whyNot(rule: FollowRule): string {
   return rule.rule === 'balance'

@@ -1,4 +1,5 @@
 import type { ChainLink, Lift } from '../mechanics/lift.ts';
+import { onBench, onFloor, standing } from './footing.ts';
 
 /** Lifts of the arms, seen from the side, and presses in the plane across the body. */
 
@@ -9,14 +10,6 @@ const arm: readonly ChainLink[] = [
 ];
 
 const upright = { chain: arm, supportDirectionDeg: 0, support: 'seat', sides: 2 } as const;
-const standing = {
-  metres: 'shoulder of someone standing',
-  assumed: 'the lifter stands upright on the floor',
-} as const;
-const onBench = {
-  metres: 0.54,
-  assumed: 'the bench is 45 cm high and the shoulder joint lies 9 cm above it (a guess)',
-} as const;
 const inHand = { kind: 'mass', on: 'forearm and hand', along: 1, across: 0 } as const;
 
 /** Across the body, one arm of two: straight out to the side at 0°, straight up at 90°. */
@@ -190,7 +183,7 @@ const presses: readonly Lift[] = [
   {
     ...across,
     name: 'floor press',
-    aboveFloor: { metres: 0.09, assumed: 'the shoulder joint lies 9 cm above the floor (a guess)' },
+    aboveFloor: onFloor,
     rangeDeg: [0, 80],
     follow: [{ joint: 'elbow', rule: 'direction', deg: -6 }],
     assumed: [

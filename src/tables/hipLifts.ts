@@ -1,4 +1,5 @@
 import type { ChainLink, Lift } from '../mechanics/lift.ts';
+import { onFloor } from './footing.ts';
 import { standingLegs } from './squatLifts.ts';
 
 /** Lifts led by the hip: bends, bridges, back extensions and raises of the thigh. */
@@ -163,7 +164,7 @@ export const hipLifts: readonly Lift[] = [
   {
     ...bridge,
     name: 'glute bridge',
-    aboveFloor: { metres: 0.09, assumed: 'the shoulder joint lies 9 cm above the floor (a guess)' },
+    aboveFloor: onFloor,
     rangeDeg: [0, 55],
     follow: [
       { joint: 'knee', rule: 'linear', fromDeg: 95, perLeading: 0.1 },
