@@ -39,40 +39,57 @@ export function loadProblems(
     const { load, heaviest } = plan.exercise;
     if (heaviest <= 0)
       return [
-        plan.weak === undefined
-          ? unbalanced(source, work, work.lift)
-          : tooWeak(source, work, plan.weak),
+        plan.weak !== undefined
+          ? tooWeak(source, work, plan.weak)
+          : plan.rigUse?.unbalancedAt !== undefined
+            ? unbalancedRig(source, work, load, plan.rigUse.unbalancedAt)
+            : unbalanced(source, work, work.lift),
       ];
     return load > heaviest ? [tooHeavy(source, work, load, plan)] : rigProblems(source, work, plan);
   });
 }
 
-/** Bands stretched beyond what can be said of them, or stronger than the bar they lift. */
-function rigProblems(source: Source, work: LiftWork, { rigUse, exercise }: PlannedExercise) {
-  if (!rigUse?.bands || rigUse.samples.length === 0 || exercise.kind !== 'lift') return [];
-  const { samples, bands, load, least } = rigUse;
-  const at = source.at([...work.path, 'bands']);
-  const { longest, known } = bands.stretch;
-  const long = samples.reduce((a, b) => ((b.bandLength ?? 0) > (a.bandLength ?? 0) ? b : a));
-  if ((long.bandLength ?? 0) > longest)
+/** Bands stretched beyond what can be said of them, or a rig that leaves the load no balance. */
+function rigProblems(source: Source, work: LiftWork, plan: PlannedExercise): Problem[] {
+  const { rigUse: use, exercise } = plan;
+  if (!use || exercise.kind !== 'lift') return [];
+  const { load, least, bands, samples, unbalancedAt } = use;
+  const at = source.at([...work.path, work.bands === undefined ? 'chains' : 'bands']);
+  const far = Math.max(...samples.map(({ bandLength = 0 }) => bandLength));
+  const where = samples.find(({ bandLength }) => bandLength === far);
+  if (bands && where && far > bands.stretch.longest)
     return [
       {
         code: 'band-too-long',
-        message: `at ${degreesOf(long.angle)} the bands "${work.bands}" are ${metres(long.bandLength ?? 0)} long; their pull is known to ${metres(known[1])} and guessed no farther than ${metres(longest)}`,
+        message: `at ${degreesOf(where.angle)} the bands "${work.bands}" are ${metres(far)} long; their pull is known to ${metres(bands.stretch.known[1])} and guessed no farther than ${metres(bands.stretch.longest)}`,
         at,
-        hint: `measure their pull at ${metres(long.bandLength ?? 0)} too, or fix them nearer the bar`,
+        hint: `measure their pull at ${metres(far)} too, or fix them nearer the bar`,
       },
     ];
   // A body that hangs from a bar may well be carried by more than the weight on its belt.
-  if (!least || exercise.range.lift.support === 'bar' || load + least.added >= 0) return [];
-  return [
-    {
-      code: 'bar-floats',
-      message: `at ${degreesOf(least.angle)} the bands "${work.bands}" lift ${kg(-least.added)}, more than the load of ${kg(load)}: the bar would rise by itself`,
-      at,
-      hint: `use weaker bands, fix them lower, or load more than ${kg(-least.added)}`,
-    },
-  ];
+  if (least && exercise.range.lift.support !== 'bar' && load + least.added < 0)
+    return [
+      {
+        code: 'bar-floats',
+        message: `at ${degreesOf(least.angle)} the bands "${work.bands}" lift ${kg(-least.added)}, more than the load of ${kg(load)}: the bar would rise by itself`,
+        at,
+        hint: `use weaker bands, fix them lower, or load more than ${kg(-least.added)}`,
+      },
+    ];
+  return unbalancedAt === undefined ? [] : [unbalancedRig(source, work, load, unbalancedAt)];
+}
+
+function unbalancedRig(source: Source, work: LiftWork, load: number, angle: number): Problem {
+  const key = work.bands === undefined ? 'chains' : 'bands';
+  return {
+    code: 'cannot-balance',
+    message: `with ${load > 0 ? `${kg(load)} and ` : ''}the ${key} "${work[key]}" the ${work.lift} cannot be held in balance over the foot at ${degreesOf(angle)}`,
+    at: source.at([...work.path, key]),
+    hint:
+      key === 'bands'
+        ? 'use weaker bands, another load, or end the range earlier'
+        : 'use another load, or end the range earlier',
+  };
 }
 
 /** Chains and bands that do nothing over the whole range: allowed, but worth a look. */

@@ -1,6 +1,6 @@
 import { fixedPoint } from '../numeric/fixedPoint.ts';
 import { carried, working } from './carried.ts';
-import { type PointForce, standardGravity, type Vector, weight } from './forces.ts';
+import { type PointForce, type Vector, weight } from './forces.ts';
 import type { FollowRule, Joint, Lift, Segment } from './lift.ts';
 import {
   type AttachedLoad,

@@ -20,6 +20,7 @@ import {
   strengthCurves,
 } from '../tables/strength.ts';
 import type { Section } from './report.ts';
+import { isRubberEstimate } from './rigWords.ts';
 import { listInWords, newtonMetres, percent } from './words.ts';
 
 /** Where published sources disagree about something this report rests on. */
@@ -123,7 +124,7 @@ function rigRows({ scenario, ranking }: Results): SourceRow[] {
     program.program.work.filter((work) => work.kind === 'lift'),
   );
   const linked = lifts.some(({ chains = '' }) => 'link' in (scenario.chains[chains]?.weight ?? {}));
-  const rubber = lifts.some(({ bands = '' }) => 'rest' in (scenario.bands[bands]?.pull ?? {}));
+  const rubber = lifts.some((work) => isRubberEstimate(work, scenario));
   return [
     ...(linked ? [['weight of chains', chainMassSource] as const] : []),
     ...(rubber ? [['stiffness of rubber', rubberModulus] as const] : []),

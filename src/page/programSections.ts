@@ -6,7 +6,7 @@ import { type ActionName, actions, isAction } from '../tables/actions.ts';
 import { tripped } from './cautions.ts';
 import { chartFrame } from './chartFrame.ts';
 import type { Block, Section } from './report.ts';
-import { feltSentence, rigClause } from './rigWords.ts';
+import { feltSentence, isRubberEstimate, rigClause } from './rigWords.ts';
 import {
   degrees,
   kilograms,
@@ -79,7 +79,7 @@ function exerciseLine(
   const { at } = planned.heaviest;
   const rig = rigClause(work);
   const alike = rig === '' ? '' : ' with the same on';
-  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}${rig}, ${percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${known}).${feltSentence(planned)} The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${unsure(planned)}`;
+  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}${rig}, ${percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${known}).${feltSentence(planned, isRubberEstimate(work, scenario))} The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${unsure(planned)}`;
 }
 
 /** Joints that the included convention turns round. */

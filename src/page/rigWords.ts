@@ -17,13 +17,19 @@ export function rigClause({ chains, bands }: LiftWork): string {
   return named.length === 0 ? '' : ` and ${listInWords(named)}`;
 }
 
-/** What the load comes to at both ends of the range, and where chains or bands do nothing. */
-export function feltSentence({ rigUse: use }: PlannedExercise): string {
+/** Whether the pull of an entry's bands is only estimated from their rubber. */
+export function isRubberEstimate({ bands }: LiftWork, scenario: Scenario): boolean {
+  const pull = bands === undefined ? undefined : scenario.bands[bands]?.pull;
+  return pull !== undefined && 'rest' in pull;
+}
+
+/** What the load comes to at both ends of the range, and where bands are slack or unknown. */
+export function feltSentence({ rigUse: use }: PlannedExercise, isEstimate: boolean): string {
   const [first, last] = [use?.samples[0], use?.samples.at(-1)];
   if (!use || !first || !last) return '';
   const felt = ({ angle, added }: RigSample) =>
     `${kilograms(use.load + added)} at ${degrees(angle)}`;
-  return ` With everything on, the load comes to ${felt(first)} and ${felt(last)}.${bandSentence(use)}`;
+  return ` With everything on, the load comes to ${felt(first)} and ${felt(last)}${isEstimate ? ' (the pull of the bands is a rough estimate)' : ''}.${bandSentence(use)}`;
 }
 
 /** Smallest pull that is worth a word, newtons: a twentieth of a kilogram. */
@@ -85,7 +91,7 @@ export function rigAssumptions({ scenario, ranking }: Results): string[] {
   ]);
   return [
     ...new Set(items),
-    'Chains and bands pull straight up or down, those on a cable along it. A share of the heaviest single, a repetition maximum or a reserve means the heaviest bar with the same chains or bands on; a single tested with the plain bar says how strong the athlete is but does not stand for it.',
+    'Chains and bands pull straight up or down, those on a cable along it. A share of the heaviest single, a repetition maximum or a reserve means the heaviest bar with the same chains or bands on; a single tested with the plain bar says how strong the athlete is but does not stand for it. How often a load can be lifted is read from the usual chart by the share of the bar.',
     'The model gives chains and bands no other merit than where they move the load: pooled claims of an extra gain are weak.',
   ];
 }

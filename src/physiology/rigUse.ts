@@ -16,8 +16,10 @@ export interface RigSample {
 /** What chains and bands do along a range with the first week's load. */
 export interface RigUse {
   readonly load: number;
-  /** From the first to the last angle; empty if a posture cannot be balanced. */
+  /** Postures from the first to the last angle that can be balanced. */
   readonly samples: readonly RigSample[];
+  /** First angle that cannot, radians, if there is one. */
+  readonly unbalancedAt?: number;
   /** Where they add least under the heaviest single, which any posture of the range can hold. */
   readonly least?: RigSample;
   readonly bands?: Bands;
@@ -36,18 +38,22 @@ export function rigUse(
 ): RigUse | undefined {
   const { lift, from, to, rig = [] } = range;
   if (!rig.some(({ kind }) => kind !== 'machine')) return undefined;
+  const angles = rangeAngles(from, to);
   const samplesWith = (load: number) => {
     const at = rigAlong(lift, body, load, rig);
-    return rangeAngles(from, to).flatMap((angle): RigSample[] => {
+    return angles.flatMap((angle): RigSample[] => {
       const found = at(angle);
       return 'impossible' in found ? [] : [{ angle, ...found }];
     });
   };
+  const samples = samplesWith(loads.first);
+  const unbalancedAt = angles.find((one) => !samples.some(({ angle }) => angle === one));
   const [least] = samplesWith(loads.heaviest).sort((a, b) => a.added - b.added);
   const bands = rig.find((device) => device.kind === 'bands');
   return {
     load: loads.first,
-    samples: samplesWith(loads.first),
+    samples,
+    ...(unbalancedAt !== undefined && { unbalancedAt }),
     ...(least && { least }),
     ...(bands && { bands }),
   };
