@@ -30,7 +30,7 @@ import { balancedEnds } from './physiology/hardPostures.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
 import { firstAngle, type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
-import { loadProblems, testRemarks, unbalanced } from './runProblems.ts';
+import { loadProblems, rigRemarks, testRemarks, unbalanced } from './runProblems.ts';
 import { isAction } from './tables/actions.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
 import { liftNamed } from './tables/lifts.ts';
@@ -92,14 +92,17 @@ export async function run(file: string, text: string): Promise<Run> {
   const remarks = singles.flatMap((test, i) => testRemarks(source, test, calibrations, i));
   const athlete = athleteWith(scenario, kneeFit, scales, liftFactors(calibrations));
   const plans = scenario.programs.map((program) =>
-    planProgram(program, athlete, scenario.machines, singles, coefficients),
+    planProgram(program, athlete, scenario, singles, coefficients),
   );
   const problems = scenario.programs.flatMap((program, i) =>
     loadProblems(source, program, plans[i]?.exercises ?? []),
   );
   if (problems.length > 0) return { problems };
   const results = answer({ scenario, kneeFit, scales, calibrations, athlete }, plans);
-  return { results, notes: [...notes, ...remarks] };
+  const idle = scenario.programs.flatMap((program, i) =>
+    rigRemarks(source, program, plans[i]?.exercises ?? []),
+  );
+  return { results, notes: [...notes, ...remarks, ...idle] };
 }
 
 function unbalancedTest(source: Source, test: LiftTest, body: Body): Problem {

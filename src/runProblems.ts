@@ -43,13 +43,80 @@ export function loadProblems(
       return loweredProblems(source, work, plan.lowering, plan.balanced);
     if (heaviest <= 0)
       return [
-        plan.weak === undefined
-          ? unbalanced(source, work, plan.balanced)
-          : tooWeak(source, work, plan.weak),
+        plan.weak !== undefined
+          ? tooWeak(source, work, plan.weak)
+          : plan.rigUse?.unbalancedAt !== undefined
+            ? unbalancedRig(source, work, load, plan.rigUse.unbalancedAt)
+            : unbalanced(source, work, plan.balanced),
       ];
     return [
-      ...(load > heaviest ? [tooHeavy(source, work, load, plan)] : []),
+      ...(load > heaviest ? [tooHeavy(source, work, load, plan)] : rigProblems(source, work, plan)),
       ...(plan.lowering ? heavierProblems(source, work, plan.lowering, load) : []),
+    ];
+  });
+}
+
+/** Bands stretched beyond what can be said of them, or a rig that leaves the load no balance. */
+function rigProblems(source: Source, work: LiftWork, plan: PlannedExercise): Problem[] {
+  const { rigUse: use, exercise } = plan;
+  if (!use || exercise.kind !== 'lift') return [];
+  const { load, least, bands, samples, unbalancedAt } = use;
+  const at = source.at([...work.path, work.bands === undefined ? 'chains' : 'bands']);
+  const far = Math.max(...samples.map(({ bandLength = 0 }) => bandLength));
+  const where = samples.find(({ bandLength }) => bandLength === far);
+  if (bands && where && far > bands.stretch.longest)
+    return [
+      {
+        code: 'band-too-long',
+        message: `at ${degreesOf(where.angle)} the bands "${work.bands}" are ${metres(far)} long; their pull is known to ${metres(bands.stretch.known[1])} and guessed no farther than ${metres(bands.stretch.longest)}`,
+        at,
+        hint: `measure their pull at ${metres(far)} too, or fix them nearer the bar`,
+      },
+    ];
+  // A body that hangs from a bar may well be carried by more than the weight on its belt.
+  if (least && exercise.range.lift.support !== 'bar' && load + least.added < 0)
+    return [
+      {
+        code: 'bar-floats',
+        message: `at ${degreesOf(least.angle)} the bands "${work.bands}" lift ${kg(-least.added)}, more than the load of ${kg(load)}: the bar would rise by itself`,
+        at,
+        hint: `use weaker bands, fix them lower, or load more than ${kg(-least.added)}`,
+      },
+    ];
+  return unbalancedAt === undefined ? [] : [unbalancedRig(source, work, load, unbalancedAt)];
+}
+
+function unbalancedRig(source: Source, work: LiftWork, load: number, angle: number): Problem {
+  const key = work.bands === undefined ? 'chains' : 'bands';
+  return {
+    code: 'cannot-balance',
+    message: `with ${load > 0 ? `${kg(load)} and ` : ''}the ${key} "${work[key]}" the ${work.lift} cannot be held in balance over the foot at ${degreesOf(angle)}`,
+    at: source.at([...work.path, key]),
+    hint:
+      key === 'bands'
+        ? 'use weaker bands, another load, or end the range earlier'
+        : 'use another load, or end the range earlier',
+  };
+}
+
+/** Chains and bands that do nothing over the whole range: allowed, but worth a look. */
+export function rigRemarks(
+  source: Source,
+  { work }: Program,
+  planned: readonly PlannedExercise[],
+): Problem[] {
+  return work.flatMap((entry, i) => {
+    const use = planned[i]?.rigUse;
+    if (entry.kind !== 'lift' || !use || use.samples.some(({ added }) => Math.abs(added) > 0.05))
+      return [];
+    const key = entry.chains === undefined ? 'bands' : 'chains';
+    return [
+      {
+        code: 'idle-rig',
+        message: `the ${key} "${entry[key]}" add nothing to the ${entry.lift} from ${degreesOf(entry.from)} to ${degreesOf(entry.to)}: they stay ${key === 'bands' ? 'slack' : 'on the floor'}`,
+        at: source.at([...entry.path, key]),
+        hint: key === 'bands' ? 'check the lengths and the anchor' : 'check the cord and the lift',
+      },
     ];
   });
 }
@@ -62,9 +129,11 @@ function tooWeak(
   const nearest = held
     ? `; it can be held from ${degreesOf(held[0])} to ${degreesOf(held[1])}`
     : '';
+  const isPlain = work.chains === undefined && work.bands === undefined;
+  const load = isPlain ? 'without a load' : 'with no load but the chains or bands';
   return {
     code: 'too-weak',
-    message: `by what is known of this athlete’s strength the ${work.lift} cannot be held at ${degreesOf(at)} even without a load${nearest}`,
+    message: `by what is known of this athlete’s strength the ${work.lift} cannot be held at ${degreesOf(at)} even ${load}${nearest}`,
     at: source.at([...work.path, held && held[0] > work.from ? 'from' : 'to']),
     hint: 'keep the range within what can be held, check the tests (unit, angle), or add a tested best for this range',
   };
@@ -185,14 +254,16 @@ function tooHeavy(source: Source, work: LiftWork, load: number, plan: PlannedExe
   const where = heaviest
     ? `, lost at ${degreesOf(heaviest.at.angle)} by the ${actions[heaviest.at.action].muscles}`
     : '';
+  const on = plan.rigUse ? ', with the same chains or bands on' : '';
   const key = work.load.kind === 'reserve' ? 'reserve' : 'load';
   return {
     code: 'too-heavy',
-    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${kg(most)} (${known}${where})`,
+    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${kg(most)} (${known}${where}${on})`,
     at: source.at([...work.path, key]),
     hint: 'lower the load, shorten the range, or add a tested best for this range if it is higher',
   };
 }
 
 const degreesOf = (angle: number) => `${Math.round((angle * 180) / Math.PI)}°`;
+const metres = (length: number) => `${length.toFixed(2)} m`;
 const kg = (mass: number) => `${mass.toFixed(mass < 100 ? 1 : 0)} kg`;

@@ -33,6 +33,19 @@ describe('README', () => {
     expect(results?.ranking).toHaveLength(2);
   });
 
+  it('its chains and bands can be put into it', async () => {
+    const [yaml = '', rig = ''] = blocks('yaml');
+    const work = /(- \{ lift.*\})/.exec(rig)?.[1] ?? '';
+    const whole = yaml
+      .replace(/- \{ lift: back squat, from.*/, () => work)
+      .replace('target:', () => `${rig}target:`);
+    const { results, problems } = { results: undefined, ...(await run('README.yaml', whole)) };
+    expect(formatProblems(problems ?? [], () => whole)).toBe('');
+    const planned = results?.ranking.flatMap(({ program }) => program.plan.exercises) ?? [];
+    expect(planned.some(({ rigUse }) => rigUse !== undefined)).toBe(true);
+    expect(Object.keys(results?.scenario.bands ?? {})).toEqual(['rack loops', 'home loops']);
+  });
+
   it('the report it shows is cut from the golden one', () => {
     const report = readFileSync('reports/ski-deep-range.md', 'utf8');
     const shown = readme.split('## The report it gives')[1]?.split('Below that')[0] ?? '';

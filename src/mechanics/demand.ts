@@ -10,6 +10,7 @@ import {
   weights,
 } from './linkage.ts';
 import { type Body, type Impossible, type Posture, Stance } from './posture.ts';
+import { addedPull, noRig, type Rig, towardPulley } from './rig.ts';
 
 /** What a lift asks of one side at one posture: joint angles (rad), extension torques (N·m). */
 export interface Demand {
@@ -17,17 +18,12 @@ export interface Demand {
   readonly torques: JointTorques;
 }
 
-/** A machine's measured resistance: torque (N·m, both sides) by leading-joint angle at one load. */
-export interface ResistanceTable {
-  readonly load: number;
-  readonly torqueAt: (angle: number) => number;
-}
-
 /**
  * Extension torques one side must supply to hold a lift, as a function of its leading angle.
  *
  * @param load kg on the bar, hung, or on the machine's stack
- * @param machine measured resistance; without it a machine resists with load · g · arm
+ * @param rig chains and bands besides the load, or a machine's measured resistance, without which a
+ *   machine resists with load · g · arm
  * @returns for an angle in radians: torques with extension positive, or why the posture cannot be
  *   taken
  */
@@ -35,28 +31,24 @@ export function demandOf(
   lift: Lift,
   body: Body,
   load: number,
-  machine?: ResistanceTable,
+  rig: Rig = noRig,
 ): (leading: number) => Demand | Impossible {
-  const stance = new Stance(lift, body, load);
+  const stance = new Stance(lift, body, load, rig);
   return (leading) => {
     const held = stance.posture(leading);
     if ('impossible' in held) return held;
-    const forces = otherForces(stance, held, load);
+    const forces = otherForces(stance, held, load, rig);
     const whole = { ...requiredTorques(held.placement, held.loads, standardGravity, forces) };
     if (lift.resistance.kind === 'machine torque')
       whole[lift.leading] =
-        (whole[lift.leading] ?? 0) + machineTorque(lift.resistance.arm, load, leading, machine);
+        (whole[lift.leading] ?? 0) + machineTorque(lift.resistance.arm, load, leading, rig);
     return { angles: held.angles, torques: oneSide(whole, lift) };
   };
 }
 
 /** Torque a machine asks about the leading joint, extension positive; the arm's sign says of whom. */
-function machineTorque(
-  arm: number,
-  load: number,
-  leading: number,
-  machine: ResistanceTable | undefined,
-): number {
+function machineTorque(arm: number, load: number, leading: number, rig: Rig): number {
+  const machine = rig.find((device) => device.kind === 'machine');
   if (!machine) return load * standardGravity * arm;
   return Math.sign(arm) * (load / machine.load) * machine.torqueAt(leading);
 }
@@ -69,25 +61,30 @@ function oneSide(whole: JointTorques, lift: Lift): JointTorques {
 }
 
 /** The resistance where it is a pull or push other than weight. */
-function pulls({ resistance, workingShare = 1 }: Lift, held: Posture, load: number): LinkForce[] {
+function pulls(lift: Lift, held: Posture, load: number, rig: Rig): LinkForce[] {
+  const { resistance, workingShare = 1 } = lift;
   if (resistance.kind === 'force') {
     const size = load * standardGravity * resistance.gain * workingShare;
     return alongDirection(held.placement, resistance, resistance.deg, size);
   }
-  if (resistance.kind === 'cable') {
-    const point = attachedAt(held.placement, resistance);
-    const base = held.placement.links[0]?.start;
-    if (!point || !base) return [];
-    const toward = { x: base.x + resistance.x - point.at.x, y: base.y + resistance.y - point.at.y };
-    const size = (load * standardGravity * workingShare) / Math.hypot(toward.x, toward.y);
+  const toward = towardPulley(lift, held.placement);
+  const point = resistance.kind === 'cable' && attachedAt(held.placement, resistance);
+  if (toward && point) {
+    const length = Math.hypot(toward.x, toward.y);
+    const size = ((load + addedPull(rig, length)) * standardGravity * workingShare) / length;
     return [push(point, { x: size * toward.x, y: size * toward.y })];
   }
   return [];
 }
 
 /** All forces on the chain that are not weights: pulls of the resistance and a second support. */
-export function otherForces(stance: Stance, held: Posture, load: number): LinkForce[] {
-  const forces = pulls(stance.lift, held, load);
+export function otherForces(
+  stance: Stance,
+  held: Posture,
+  load: number,
+  rig: Rig = noRig,
+): LinkForce[] {
+  const forces = pulls(stance.lift, held, load, rig);
   const contact = contactForce(stance, held, forces);
   return contact ? [...forces, contact] : forces;
 }

@@ -89,7 +89,8 @@ export interface Attachment {
 export type Resistance =
   /**
    * A mass carried at a point of a segment, or hanging `below` metres under it on straight arms or
-   * a strap: only the vertical line through it enters statics, the height is for drawings.
+   * a strap: only the vertical line through it enters statics, the height is for drawings and for
+   * chains and bands.
    */
   | (Attachment & { readonly kind: 'mass'; readonly below?: number })
   /**
@@ -127,6 +128,14 @@ export interface Lift {
   readonly follow: readonly FollowRule[];
   readonly resistance: Resistance;
   readonly contact?: Contact;
+  /**
+   * Height of the chain's origin above the floor, for chains and bands, with what that takes for
+   * granted. Flat feet stand on the floor; another lift without it takes neither.
+   */
+  readonly aboveFloor?: {
+    readonly metres: number | 'shoulder of someone standing';
+    readonly assumed: string;
+  };
   /** What in this entry is a guess or a simplification, in words a coach can check. */
   readonly assumed: readonly string[];
   readonly source: string;

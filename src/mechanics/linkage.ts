@@ -150,3 +150,21 @@ export function potentialEnergy(
     0,
   );
 }
+
+/** Total mass and centre of mass of the weights that hang from a part of the chain. */
+export function massCentre(
+  forces: readonly LinkForce[],
+  counts: (linkIndex: number) => boolean,
+): { readonly mass: number; readonly centre: Vector } {
+  let mass = 0;
+  let x = 0;
+  let y = 0;
+  for (const { linkIndex, force } of forces) {
+    if (!counts(linkIndex)) continue;
+    const m = -force.force.y / standardGravity;
+    mass += m;
+    x += m * force.at.x;
+    y += m * force.at.y;
+  }
+  return { mass, centre: mass === 0 ? { x: 0, y: 0 } : { x: x / mass, y: y / mass } };
+}

@@ -1,15 +1,18 @@
-import { type PointForce, standardGravity, type Vector, weight } from './forces.ts';
-import { type FollowRule, type Joint, type Lift, type Segment, segmentNames } from './lift.ts';
+import { fixedPoint } from '../numeric/fixedPoint.ts';
+import { carried, working } from './carried.ts';
+import { type PointForce, type Vector, weight } from './forces.ts';
+import type { FollowRule, Joint, Lift, Segment } from './lift.ts';
 import {
   type AttachedLoad,
   type JointAngles,
-  type LinkForce,
+  massCentre,
   type Placement,
   placeChain,
   pointOn,
   type SegmentBody,
   weights,
 } from './linkage.ts';
+import { addedMass, heightOfLoad, mostAdded, noRig, type Rig } from './rig.ts';
 
 /** What mechanics needs to know of a body: metres, kilograms, radians; limbs one side each. */
 export interface Body {
@@ -35,23 +38,34 @@ export interface Impossible {
   readonly impossible: string;
 }
 
+/** Error of the mass (kg) at which a posture under a rig counts as found. */
+const settledWithin = 1e-6;
+const unsettled: Impossible = { impossible: 'no posture balances chains or bands so strong' };
+
 /**
- * A lift with one body and one load: places the chain and solves the rules that need balance.
+ * A lift with one body, one load and its rig: places the chain and solves the rules that need
+ * balance.
  */
 export class Stance {
   readonly lift: Lift;
-  readonly loads: readonly AttachedLoad[];
+  private readonly load: number;
+  private readonly rig: Rig;
+  /** Whether the height of the load decides how heavy it is. */
+  private readonly hasHangingRig: boolean;
   private readonly body: Body;
   private readonly segments: Readonly<Record<Segment, SegmentBody>>;
   /** Angle of each joint that would balance the straight body. */
   private readonly upright = new Map<Joint, number>();
 
   /** @param load mass on the bar or hung weight, kg */
-  constructor(lift: Lift, body: Body, load: number) {
+  constructor(lift: Lift, body: Body, load: number, rig: Rig = noRig) {
     this.lift = lift;
+    this.load = load;
+    this.rig = rig;
+    this.hasHangingRig =
+      lift.resistance.kind === 'mass' && rig.some(({ kind }) => kind !== 'machine');
     this.body = body;
     this.segments = working(body, lift);
-    this.loads = carried(lift, body, load);
   }
 
   /**
@@ -61,15 +75,52 @@ export class Stance {
    * stay straight.
    */
   posture(leading: number): Posture | Impossible {
+    return this.settled((loads) => this.postureUnder(loads, leading));
+  }
+
+  private postureUnder(loads: readonly AttachedLoad[], leading: number): Posture | Impossible {
     const { lift } = this;
     const angles: Partial<Record<Joint, number>> = { [lift.leading]: leading };
     for (const rule of lift.follow) {
       // Rules are asked while their own joint is still straight.
-      const angle = this.follow(rule, angles, leading);
+      const angle = this.follow(rule, angles, leading, loads);
       if (Number.isNaN(angle)) return { impossible: whyNot(rule) };
       angles[rule.joint] = angle;
     }
-    return { angles, placement: this.place(angles), loads: this.loads };
+    return { angles, placement: this.place(angles), loads };
+  }
+
+  /**
+   * Posture under chains and bands, whose pull depends on the height of the load, which depends on
+   * the balance that the pull shifts: m = load + added(height of the posture under m), to 1e-6 kg.
+   * A kilogram moves a balanced bar by about a millimetre, so each step shrinks the error by the
+   * rig's kilograms per millimetre. A light bar may leave unbalanced what the rig then balances:
+   * the steps begin anew from all that the rig can add.
+   */
+  private settled(
+    pose: (loads: readonly AttachedLoad[]) => Posture | Impossible,
+  ): Posture | Impossible {
+    const { lift, body, load, rig } = this;
+    if (!this.hasHangingRig) return pose(carried(lift, body, load));
+    let posed: Posture | Impossible = unsettled;
+    const addedBy = (added: number) => {
+      posed = pose(carried(lift, body, load + added));
+      return 'impossible' in posed
+        ? undefined
+        : addedMass(rig, heightOfLoad(lift, body, posed.placement));
+    };
+    for (const start of [0, mostAdded(rig)])
+      if (fixedPoint(addedBy, start, settledWithin) !== undefined) return posed;
+    return 'impossible' in posed ? posed : unsettled;
+  }
+
+  /** Angle of one joint that balances the otherwise straight body, with the rig as it then hangs. */
+  private uprightAngle(joint: Joint): number {
+    const held = this.settled((loads) => {
+      const angles = { [joint]: this.balancingAngle(joint, straight, loads) };
+      return { angles, placement: this.place(angles), loads };
+    });
+    return 'impossible' in held ? Number.NaN : (held.angles[joint] ?? Number.NaN);
   }
 
   /** Where the ground carries a body on flat feet; the ankle joint is at x = 0. */
@@ -90,12 +141,17 @@ export class Stance {
     return placeChain(lift.chain, this.segments, base, direction, angles);
   }
 
-  private follow(rule: FollowRule, angles: JointAngles, leading: number): number {
+  private follow(
+    rule: FollowRule,
+    angles: JointAngles,
+    leading: number,
+    loads: readonly AttachedLoad[],
+  ): number {
     switch (rule.rule) {
       case 'balance':
-        return this.balancingAngle(rule.joint, angles);
+        return this.balancingAngle(rule.joint, angles, loads);
       case 'leveling off': {
-        const upright = this.upright.get(rule.joint) ?? this.balancingAngle(rule.joint, straight);
+        const upright = this.upright.get(rule.joint) ?? this.uprightAngle(rule.joint);
         this.upright.set(rule.joint, upright);
         const limit = rule.joint === 'ankle' ? this.body.limits.ankle : Number.POSITIVE_INFINITY;
         const room = Math.max(rule.mostDeg * radians - upright, 0);
@@ -142,10 +198,14 @@ export class Stance {
    * NaN if that lies beyond R. Of the two solutions a standing body takes the one with its centre
    * above the joint, a hanging body the one below.
    */
-  private balancingAngle(joint: Joint, angles: JointAngles): number {
+  private balancingAngle(
+    joint: Joint,
+    angles: JointAngles,
+    loads: readonly AttachedLoad[],
+  ): number {
     const index = this.lift.chain.findIndex((link) => link.joint === joint);
     const placement = this.place(angles);
-    const all = weights(placement, this.loads);
+    const all = weights(placement, loads);
     const moving = massCentre(all, (linkIndex) => linkIndex >= index);
     const fixed = massCentre(all, (linkIndex) => linkIndex < index);
     const pivot = placement.links[index];
@@ -170,61 +230,6 @@ export class Stance {
 
 const straight: JointAngles = {};
 const radians = Math.PI / 180;
-
-/** Total mass and centre of mass of the weights that hang from a part of the chain. */
-function massCentre(
-  forces: readonly LinkForce[],
-  counts: (linkIndex: number) => boolean,
-): { readonly mass: number; readonly centre: Vector } {
-  let mass = 0;
-  let x = 0;
-  let y = 0;
-  for (const { linkIndex, force } of forces) {
-    if (!counts(linkIndex)) continue;
-    const m = -force.force.y / standardGravity;
-    mass += m;
-    x += m * force.at.x;
-    y += m * force.at.y;
-  }
-  return { mass, centre: mass === 0 ? { x: 0, y: 0 } : { x: x / mass, y: y / mass } };
-}
-
-/** Heel to the ball of the foot as a share of foot length: a working value, no table read. */
-const ballFromHeelShare = 0.72;
-
-/** The foot as the lever from the ankle joint to the ball under it, its mass centre along it. */
-function footLever(body: Body): SegmentBody {
-  const forward = ballFromHeelShare * body.footLength - body.ankleFromHeel;
-  return {
-    mass: body.segments.foot.mass,
-    length: Math.hypot(forward, body.ankleHeight),
-    centre: (body.footCentreFromHeel - body.ankleFromHeel) / forward,
-  };
-}
-
-/** Masses of what moves: limbs of the working sides; of the trunk the working share. */
-function working(body: Body, lift: Lift): Readonly<Record<Segment, SegmentBody>> {
-  const share = lift.workingShare ?? 1;
-  const segments = { ...body.segments, foot: footLever(body) };
-  const scaled: Record<Segment, SegmentBody> = { ...segments };
-  for (const name of segmentNames) {
-    const times = name.startsWith('trunk') ? share : lift.sides;
-    scaled[name] = { ...segments[name], mass: segments[name].mass * times };
-  }
-  return scaled;
-}
-
-/** The load where it is a mass, and a free leg hanging from the hip. */
-function carried(lift: Lift, body: Body, load: number): AttachedLoad[] {
-  const { resistance, workingShare = 1 } = lift;
-  const loads: AttachedLoad[] = [];
-  if (resistance.kind === 'mass') loads.push({ ...resistance, mass: load * workingShare });
-  if (lift.freeLeg) {
-    const mass = body.segments.thigh.mass + body.segments['shank and foot'].mass;
-    loads.push({ on: 'thigh', along: 1, across: 0, mass: mass * workingShare });
-  }
-  return loads;
-}
 
 function whyNot(rule: FollowRule): string {
   return rule.rule === 'balance'

@@ -17,6 +17,8 @@ const synonyms: ReadonlyMap<string, readonly string[]> = new Map([
   ['rir', ['reserve']],
   ['1rm', ['best']],
   ['goal', ['target']],
+  ['per metre', ['weighs']],
+  ['per meter', ['weighs']],
 ]);
 
 /**

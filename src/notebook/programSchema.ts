@@ -22,6 +22,8 @@ const rest = quantity('time', 'Rest between sets (default 120 s)', '120 s').opti
 const liftWork = z.strictObject({
   lift: oneOf('lift', liftNames, 'The lift done'),
   machine: text('Name of an entry of machines').optional(),
+  chains: text('Name of an entry of chains').optional(),
+  bands: text('Name of an entry of bands').optional(),
   from: quantity('angle', 'Start of the range', '0 deg'),
   to: quantity('angle', 'End of the range', '115 deg'),
   load: load.optional(),

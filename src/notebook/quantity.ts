@@ -34,6 +34,13 @@ export const wordings: Readonly<Record<Dimension, Wording>> = {
     units: 'N m, lbf ft or kgf cm',
     example: '163 N m',
   },
+  force: { noun: 'a force', need: 'a unit of force', units: 'N, kgf or lbf', example: '100 N' },
+  'mass per length': {
+    noun: 'a weight a metre',
+    need: 'a unit of weight a metre',
+    units: 'kg/m or lb/ft',
+    example: '2.2 kg/m',
+  },
   time: { noun: 'a time', need: 'a unit of time', units: 's or min', example: '90 s' },
   weeks: {
     noun: 'a number of weeks',

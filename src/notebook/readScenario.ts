@@ -3,6 +3,8 @@ import { type Draft, draftOf } from './draft.ts';
 import { type Problem, sortProblems } from './problem.ts';
 import { readQuantity } from './quantity.ts';
 import type { KneeLimit } from './range.ts';
+import { readBands } from './readBands.ts';
+import { readChains } from './readChains.ts';
 import { Reading } from './reading.ts';
 import { readMachines } from './readMachines.ts';
 import { readPrograms } from './readPrograms.ts';
@@ -66,7 +68,11 @@ function readShape(source: Source): { draft: Draft<ScenarioFile>; problems: read
 function convert(reading: Reading, draft: FileDraft): Scenario | undefined {
   const isGroup = draft.group !== undefined && draft.athlete === undefined;
   const kneeLimit = kneeLimitOf(reading, draft);
-  const machineNames = Object.keys(draft.machines ?? {});
+  const equipment = {
+    machine: Object.keys(draft.machines ?? {}),
+    chains: Object.keys(draft.chains ?? {}),
+    bands: Object.keys(draft.bands ?? {}),
+  };
   const isOnePerson = Object.hasOwn(Object(reading.source.value), 'athlete');
   return complete<Scenario>({
     file: reading.source.file,
@@ -77,8 +83,10 @@ function convert(reading: Reading, draft: FileDraft): Scenario | undefined {
     tests: readTests(reading, draft.tests, isOnePerson && !isGroup),
     target: readTarget(reading, draft.target, kneeLimit),
     machines: readMachines(reading, draft.machines),
+    chains: readChains(reading, draft.chains),
+    bands: readBands(reading, draft.bands),
     ...optional('minutesPerWeek', draft.limits?.['minutes per week']),
-    programs: readPrograms(reading, draft.programs, { machineNames, kneeLimit }),
+    programs: readPrograms(reading, draft.programs, { equipment, kneeLimit }),
   });
 }
 

@@ -1,7 +1,7 @@
 import { actionNamed } from '../tables/actions.ts';
 import { lifts } from '../tables/lifts.ts';
+import { checkEquipment, type EquipmentNames } from './checkEquipment.ts';
 import { complete, optional } from './complete.ts';
-import { didYouMean } from './didYouMean.ts';
 import type { Draft } from './draft.ts';
 import type { HoldWorkFile, IsokineticWorkFile, LiftWorkFile } from './programSchema.ts';
 import {
@@ -25,7 +25,7 @@ type IsokineticDraft = NonNullable<Draft<IsokineticWorkFile>>;
 
 /** What work is held against. */
 export interface Surroundings {
-  readonly machineNames: readonly string[];
+  readonly equipment: EquipmentNames;
   readonly kneeLimit: KneeLimit | undefined;
 }
 
@@ -66,7 +66,7 @@ function readLift(
   if (lift && range) checkLiftRange(reading, lift, [range.from, range.to]);
   if (lift) checkDepth(reading, lift, range?.to, 'range');
   if (joint === 'knee') checkKneeLimit(reading, range?.to, around.kneeLimit, work.lift ?? 'work');
-  checkMachine(reading, work, path, around);
+  checkEquipment(reading, work, path, around.equipment);
   return complete<LiftWork>({
     kind: 'lift',
     lift: work.lift,
@@ -80,6 +80,8 @@ function readLift(
     ...optional('machine', work.machine),
     ...optional('lowerOnly', isLowerOnly(work) ? (true as const) : undefined),
     ...optional('loweringLoad', readLoweringLoad(reading, work, path)),
+    ...optional('chains', work.chains),
+    ...optional('bands', work.bands),
     ...optional('assumed', assumedOf(work, ['tempo', 'rest'])),
     path,
   });
@@ -139,28 +141,6 @@ function assumedOf(
 ): LiftWork['assumed'] | undefined {
   const missing = names.filter((name) => !Object.hasOwn(work, name));
   return missing.length > 0 ? missing : undefined;
-}
-
-function checkMachine(
-  reading: Reading,
-  { machine, lift: name }: LiftDraft,
-  path: Path,
-  { machineNames }: Surroundings,
-): void {
-  if (machine === undefined) return;
-  const at = [...path, 'machine'];
-  const lift = lifts.find((known) => known.name === name);
-  if (lift && lift.resistance.kind !== 'machine torque') {
-    const message = `${lift.name} uses no machine`;
-    reading.refuse(at, { code: 'no-machine-here', message, hint: 'delete machine', key: true });
-  }
-  if (machineNames.includes(machine)) return;
-  const meant = didYouMean(machine, machineNames);
-  const known =
-    machineNames.length > 0 ? `known: ${machineNames.join(', ')}` : 'describe it under machines:';
-  const hint = meant === undefined ? known : `did you mean "${meant}"?`;
-  const message = `there is no machine "${machine}" in this file`;
-  reading.refuse(at, { code: 'unknown-machine', message, hint });
 }
 
 function readTempo(reading: Reading, raw: string, path: Path): LiftWork['tempo'] | undefined {

@@ -6,6 +6,7 @@
 
 type Metre = number;
 type Kilogram = number;
+type Newton = number;
 export type Second = number;
 export type Radian = number;
 export type NewtonMetre = number;
@@ -80,6 +81,39 @@ export interface Machine {
   readonly path: Path;
 }
 
+/** A pair of chains, one at each end of the bar. */
+export interface Chains {
+  /** Thickness of the link's wire, or what a metre of one chain weighs. */
+  readonly weight: { readonly link: Metre } | { readonly kgPerMetre: number };
+  readonly length: Metre;
+  /** Light cord between bar and chain. */
+  readonly cord: Metre;
+  readonly path: Path;
+}
+
+/** Pull of all bands of a set together at one length. */
+export interface TensionPoint {
+  readonly length: Metre;
+  readonly tension: Newton;
+}
+
+/** Bands between a bar and a place straight above or below it. */
+export interface Bands {
+  /** Measured, by rising length; or the rubber of each of `count` bands as it lies. */
+  readonly pull:
+    | { readonly points: readonly TensionPoint[] }
+    | {
+        readonly width: Metre;
+        readonly thickness: Metre;
+        readonly rest: Metre;
+        readonly strands: number;
+        readonly count: number;
+      };
+  /** Height of the fixed end above the floor. */
+  readonly anchor: Metre;
+  readonly path: Path;
+}
+
 export type Load =
   | { readonly kind: 'mass'; readonly mass: Kilogram }
   /** A share of the one-repetition maximum of the same lift over the same range. */
@@ -109,6 +143,9 @@ export interface LiftWork {
     | { readonly kind: 'mass'; readonly mass: Kilogram }
     /** More than is lifted, by a share of it. */
     | { readonly kind: 'more'; readonly share: Fraction };
+  /** Names of entries of `chains` and `bands`. */
+  readonly chains?: string;
+  readonly bands?: string;
   /** What the file left out and a default stands for; only present if there is any. */
   readonly assumed?: readonly ('tempo' | 'rest')[];
   readonly path: Path;
@@ -174,6 +211,8 @@ export interface Scenario {
   readonly tests: readonly Test[];
   readonly target: Target;
   readonly machines: Readonly<Record<string, Machine>>;
+  readonly chains: Readonly<Record<string, Chains>>;
+  readonly bands: Readonly<Record<string, Bands>>;
   readonly minutesPerWeek?: number;
   readonly programs: readonly Program[];
 }

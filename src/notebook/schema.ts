@@ -3,6 +3,7 @@ import { athlete, meanPerson } from './bodySchema.ts';
 import { group, must, oneOf, quantity, text } from './field.ts';
 import { actionNames } from './knownNames.ts';
 import { exampleProgram, program } from './programSchema.ts';
+import { bands, chains } from './rigSchema.ts';
 import { liftTest, torqueTest } from './testSchema.ts';
 
 /**
@@ -85,6 +86,14 @@ export const scenarioSchema = z.strictObject(
     machines: z
       .record(z.string(), machine, group('a group of machines by name'))
       .describe('Machine name → measured resistance')
+      .optional(),
+    chains: z
+      .record(z.string(), chains, group('a group of chains by name'))
+      .describe('Name → a pair of chains to hang from a bar')
+      .optional(),
+    bands: z
+      .record(z.string(), bands, group('a group of bands by name'))
+      .describe('Name → bands to strap to a bar or beside a cable')
       .optional(),
     programs: z
       .record(z.string(), program, group('a group of programs by name'))

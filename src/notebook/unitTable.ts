@@ -5,6 +5,8 @@ export type Dimension =
   | 'length'
   | 'mass'
   | 'torque'
+  | 'force'
+  | 'mass per length'
   | 'time'
   | 'weeks'
   | 'years'
@@ -45,6 +47,14 @@ const spellings: Readonly<Record<Dimension, Readonly<Record<string, string | num
     'foot-pounds': 'lbf ft',
     'kgf cm': 'kgf cm',
   },
+  force: { N: 'N', kN: 'kN', kgf: 'kgf', lbf: 'lbf' },
+  'mass per length': {
+    'kg/m': 'kg/m',
+    'kg per m': 'kg/m',
+    'kg per metre': 'kg/m',
+    'lb/ft': 'lb/ft',
+    'lbs/ft': 'lb/ft',
+  },
   time: { s: 's', min: 'minute' },
   weeks: { week: 1, weeks: 1 },
   years: { year: 1, years: 1 },
@@ -57,6 +67,8 @@ const siUnit: Readonly<Partial<Record<Dimension, string>>> = {
   length: 'm',
   mass: 'kg',
   torque: 'N m',
+  force: 'N',
+  'mass per length': 'kg/m',
   time: 's',
 };
 
@@ -105,6 +117,8 @@ const dimensions: readonly Dimension[] = [
   'length',
   'mass',
   'torque',
+  'force',
+  'mass per length',
   'time',
   'weeks',
   'years',

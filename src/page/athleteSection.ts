@@ -3,6 +3,7 @@ import type { Results } from '../run.ts';
 import { type Action, actions } from '../tables/actions.ts';
 import { adaptation, contrastMiss, gainMiss } from '../tables/adaptation.ts';
 import type { Block, Section } from './report.ts';
+import { rigAssumptions } from './rigWords.ts';
 import { degrees, kilograms, listInWords, newtonMetres, percent, signedPercent } from './words.ts';
 import { workAssumptions } from './workAssumptions.ts';
 
@@ -134,14 +135,14 @@ function assumptions(results: Results): string[] {
   ];
   if (kneeFit.measured.length === 0 && Object.keys(results.scales).length === 0)
     items.unshift('No torque test: the strength curve is that of the mean person of this kind.');
-  return [...items, ...liftAssumptions([...used])];
+  return [...items, ...rigAssumptions(results), ...liftAssumptions([...used])];
 }
 
 /** Assumptions of the lifts used, each once, with the lifts it holds for. */
 function liftAssumptions(ranges: readonly Range[]): string[] {
   const lifts = new Map<string, Set<string>>();
-  for (const { lift, machine } of ranges)
-    for (const text of machine ? [ownTable] : lift.assumed)
+  for (const { lift, rig = [] } of ranges)
+    for (const text of rig.some(({ kind }) => kind === 'machine') ? [ownTable] : lift.assumed)
       lifts.set(text, (lifts.get(text) ?? new Set()).add(lift.name));
   return [...lifts].map(([text, names]) => `${listInWords([...names])}: ${text}`);
 }

@@ -6,7 +6,7 @@ import type { Section } from './report.ts';
 /**
  * The usual cautions, always printed. Need and sources: screening, ACSM preparticipation chapter;
  * scope, NSCA professional standards 2017; lay-off and lowering work, CSCCa/NSCA 2019; breath and
- * pressure, MacDougall 1985 and the wall-squat safety study of 2018; spotting, common practice;
+ * pressure, MacDougall 1985 and the wall-squat safety study of 2018; spotting and bands, common practice;
  * minors, NSCA youth stand 2009; pregnancy, ACOG opinion 804. Cut-offs are common practice.
  */
 const cautions: readonly string[] = [
@@ -18,6 +18,7 @@ const cautions: readonly string[] = [
   'Bar on the back or in front: rack with pins set just below the lowest position, or trained spotters. Holding against pins: rated rack, collars on, a rack that cannot lift.',
   'Partial lifts above the athlete’s full lift: let spine and connective tissue get used to it, for example 5 % a week.',
   'Minors: qualified supervision always, technique first, no unsupervised maximal tests, a guardian’s consent for data. Pregnancy, recent surgery, joint replacement or brittle bones: a clinician sets the ranges.',
+  'Bands: look each one over before use and throw out any with a nick; fix them to a rated anchor that can neither tip nor slide; keep faces out of their line; put them on and off with the bar on pins.',
 ];
 
 /** From where a bent knee counts as deep and a straight one as nearly straight (Powers 2014), rad. */
@@ -64,6 +65,8 @@ export function tripped(
     found.push({ number: 6, because: 'it puts a bar on the shoulders or above the body' });
   if (isHeavyPartial(program, results))
     found.push({ number: 7, because: 'its load is above the heaviest full lift here' });
+  if (work.some((w) => w.kind === 'lift' && w.bands !== undefined))
+    found.push({ number: 9, because: 'its bands can snap or slip off what holds them' });
   return found;
 }
 

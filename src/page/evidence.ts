@@ -1,5 +1,6 @@
 import type { Results } from '../run.ts';
 import { adaptation, fittedStudies } from '../tables/adaptation.ts';
+import { chainMassSource, rubberModulus } from '../tables/chainsAndBands.ts';
 import {
   activeShortening,
   kneeExtensorTendonArm,
@@ -19,6 +20,7 @@ import {
   strengthCurves,
 } from '../tables/strength.ts';
 import type { Section } from './report.ts';
+import { isRubberEstimate } from './rigWords.ts';
 import { listInWords, newtonMetres, percent } from './words.ts';
 import { workSources } from './workAssumptions.ts';
 
@@ -117,6 +119,19 @@ const rows: readonly SourceRow[] = [
   ['practice of a lift', adaptation.practiceAmplitude],
 ];
 
+/** Tables of chains and rubber, where a program uses them. */
+function rigRows({ scenario, ranking }: Results): SourceRow[] {
+  const lifts = ranking.flatMap(({ program }) =>
+    program.program.work.filter((work) => work.kind === 'lift'),
+  );
+  const linked = lifts.some(({ chains = '' }) => 'link' in (scenario.chains[chains]?.weight ?? {}));
+  const rubber = lifts.some((work) => isRubberEstimate(work, scenario));
+  return [
+    ...(linked ? [['weight of chains', chainMassSource] as const] : []),
+    ...(rubber ? [['stiffness of rubber', rubberModulus] as const] : []),
+  ];
+}
+
 /** Every table the numbers rest on, with how it is known. */
 export function sourceSection(results: Results): Section {
   const { question } = results;
@@ -124,7 +139,8 @@ export function sourceSection(results: Results): Section {
     question.action === 'knee extension'
       ? kneeRows
       : [[`${question.action} torque`, strengthCurves[question.action].perKg.male]];
-  const shown = [...own, ...rows.filter(([what]) => what !== own[0]?.[0]), ...workSources(results)];
+  const shared = rows.filter(([what]) => what !== own[0]?.[0]);
+  const shown = [...own, ...shared, ...workSources(results), ...rigRows(results)];
   return {
     heading: 'Sources',
     blocks: [

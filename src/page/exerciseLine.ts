@@ -4,6 +4,7 @@ import type { PlannedExercise } from '../physiology/planProgram.ts';
 import type { Results } from '../run.ts';
 import { actions, isAction, jointWords } from '../tables/actions.ts';
 import { loweringStrength } from '../tables/strength.ts';
+import { feltSentence, isRubberEstimate, rigClause } from './rigWords.ts';
 import {
   capital,
   degrees,
@@ -66,10 +67,13 @@ function liftLine(work: LiftWork, planned: PlannedExercise, scenario: Results['s
   const known = planned.tested ? 'tested' : 'predicted, not tested';
   const { at } = planned.heaviest;
   const { lowering } = planned;
+  const rig = rigClause(work);
+  const alike = rig === '' ? '' : ' with the same on';
+  const felt = feltSentence(planned, isRubberEstimate(work, scenario));
   const lowered = lowering
     ? ` Lowered with ${kilograms(lowering.load)}; the most under control is ${roughly(lowering.heaviest)}.`
     : '';
-  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}, ${percent(load / heaviest)} of the heaviest single over this range (${kilograms(heaviest)}, ${known}). The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${lowered}${unsure(planned)}`;
+  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}${rig}, ${percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${known}).${felt} The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${lowered}${unsure(planned)}`;
 }
 
 function loweredLine(work: LiftWork, planned: PlannedExercise, { scenario }: Results): string {
@@ -81,12 +85,15 @@ function loweredLine(work: LiftWork, planned: PlannedExercise, { scenario }: Res
   const head = `${capital(work.lift)} ${range}, lowered only: ${dose}`;
   if (!lowering || !single) return `${head}.`;
   const { load, heaviest, control } = lowering;
-  if (load === 0) return `${head}, with the body alone. ${underControl(control, planned)}`;
+  const rig = rigClause(work);
+  const felt = feltSentence(planned, isRubberEstimate(work, scenario));
+  if (load === 0)
+    return `${head}, with the body alone${rig}.${felt} ${underControl(control, planned)}`;
   const share =
     single.load > 0
       ? ` (the heaviest single over this range is ${kilograms(single.load)}, ${planned.tested ? 'tested' : 'predicted, not tested'})`
       : '';
-  return `${head}, with ${kilograms(load)}${share}. The most under control is ${roughly(heaviest)}.`;
+  return `${head}, with ${kilograms(load)}${rig}${share}.${felt} The most under control is ${roughly(heaviest)}.`;
 }
 
 /** To five kilograms: strength while lowering is not known better than by a seventh. */

@@ -1,6 +1,7 @@
 /** Pages about the catalogue of lifts: the list, and one lift with its drawing. */
 import type { LookedUp } from '../lookUpLift.ts';
 import { jointWords } from '../tables/actions.ts';
+import { takesBands, takesChains } from '../tables/lifts.ts';
 import type { Report } from './report.ts';
 import { drawFigures } from './stickFigure.ts';
 import { listInWords } from './words.ts';
@@ -32,11 +33,20 @@ export function liftPage({ lift, postures }: LookedUp): Report {
             text: `The ${name} leads; drawn at ${listInWords(angles)} of ${motion} for a person of 1.75 m; ${sides}.`,
           },
           { kind: 'list', items: lift.assumed },
+          { kind: 'text', text: extras(lift) },
           { kind: 'text', text: `Source: ${lift.source}` },
         ],
       },
     ],
   };
+}
+
+/** Whether chains and bands can be added, and what that takes for granted. */
+function extras(lift: LookedUp['lift']): string {
+  const { aboveFloor } = lift;
+  if (takesChains(lift))
+    return `Takes chains and bands${aboveFloor ? `: then ${aboveFloor.assumed}` : ''}.`;
+  return takesBands(lift) ? 'Takes bands, beside the cable.' : 'Takes neither chains nor bands.';
 }
 
 /** The drawing of both postures, as text. */

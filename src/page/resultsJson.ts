@@ -61,13 +61,17 @@ function programJson(program: ProgramResult): object {
         { inTarget: share(targetShares.get(cause) ?? 0), byAngle: by.map(share) },
       ]),
     ),
-    exercises: plan.exercises.map(({ exercise, heaviest, tested, lowering }) =>
+    exercises: plan.exercises.map(({ exercise, heaviest, tested, lowering, rigUse }) =>
       exercise.kind === 'lift'
         ? {
             lift: exercise.range.lift.name,
             load: tenth(exercise.load),
             heaviest: tenth(exercise.heaviest),
             tested,
+            added: rigUse?.samples.map(({ angle, added }) => ({
+              atDeg: inDegrees(angle),
+              kg: tenth(added),
+            })),
             lostAtDeg: heaviest ? inDegrees(heaviest.at.angle) : undefined,
             lostBy: heaviest?.at.action,
             ...(lowering ? { lowered: tenth(lowering.load) } : {}),

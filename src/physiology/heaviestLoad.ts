@@ -1,18 +1,19 @@
 import { gridAngles } from '../mechanics/angleGrid.ts';
-import { type Demand, demandOf, type ResistanceTable } from '../mechanics/demand.ts';
+import { type Demand, demandOf } from '../mechanics/demand.ts';
 import type { Lift } from '../mechanics/lift.ts';
 import type { Body, Impossible } from '../mechanics/posture.ts';
+import { noRig, type Rig } from '../mechanics/rig.ts';
 import { risingRoot } from '../numeric/rootFinding.ts';
 import { type ActionName, actionNames, actions } from '../tables/actions.ts';
 import { type Capacity, hardest, jointEfforts } from './jointEfforts.ts';
 import { leastEffort } from './sharing.ts';
 
-/** A lift over a range of its leading joint (radians), with a machine's table if it has one. */
+/** A lift over a range of its leading joint (radians), with its machine, chains or bands if any. */
 export interface Range {
   readonly lift: Lift;
   readonly from: number;
   readonly to: number;
-  readonly machine?: ResistanceTable;
+  readonly rig?: Rig;
 }
 
 /** The posture of a range that asks most of the muscles, and how much of their best it asks. */
@@ -33,7 +34,7 @@ export function rangeAngles(from: number, to: number, angles: readonly number[])
 /** Rounding must not look twice at one angle. */
 const tiny = 1e-9;
 /** Postures of a lift are looked at every second grid angle (5 degrees). */
-const lookedAt = gridAngles.filter((_, i) => i % 2 === 0);
+export const lookedAt = gridAngles.filter((_, i) => i % 2 === 0);
 
 /** What a lift asks at one angle of its range. */
 export interface AskedAt {
@@ -41,29 +42,37 @@ export interface AskedAt {
   readonly asked: Demand | Impossible;
 }
 
-const remembered = new WeakMap<Body, WeakMap<Lift, Map<string, readonly AskedAt[]>>>();
+type ByLoad = Map<string, readonly AskedAt[]>;
+const remembered = new WeakMap<Body, WeakMap<Lift, WeakMap<Rig, ByLoad>>>();
+
+/** What is kept of a body, a lift and a rig, each known by its identity. */
+function keptOf(body: Body, lift: Lift, rig: Rig): ByLoad {
+  const byLift = remembered.get(body) ?? new WeakMap<Lift, WeakMap<Rig, ByLoad>>();
+  remembered.set(body, byLift);
+  const byRig = byLift.get(lift) ?? new WeakMap<Rig, ByLoad>();
+  byLift.set(lift, byRig);
+  const byLoad = byRig.get(rig) ?? new Map<string, readonly AskedAt[]>();
+  byRig.set(rig, byLoad);
+  return byLoad;
+}
 
 /**
  * What a range asks with a load, angle by angle.
  *
- * Kept for each body and lift: programs share lifts and loads, and strength does not enter.
+ * Kept for each body, lift and rig: programs share lifts and loads, and strength does not enter.
  *
  * @param load kg
  */
 export function demandsOver(range: Range, body: Body, load: number): readonly AskedAt[] {
-  const { lift, from, to, machine } = range;
+  const { lift, from, to, rig = noRig } = range;
   const compute = () => {
-    const demandAt = demandOf(lift, body, load, machine);
+    const demandAt = demandOf(lift, body, load, rig);
     return rangeAngles(from, to, lookedAt).map((leading) => ({
       leading,
       asked: demandAt(leading),
     }));
   };
-  if (machine) return compute();
-  const byLift = remembered.get(body) ?? new WeakMap<Lift, Map<string, readonly AskedAt[]>>();
-  remembered.set(body, byLift);
-  const byLoad = byLift.get(lift) ?? new Map<string, readonly AskedAt[]>();
-  byLift.set(lift, byLoad);
+  const byLoad = keptOf(body, lift, rig);
   const key = `${from} ${to} ${load}`;
   const known = byLoad.get(key) ?? compute();
   byLoad.set(key, known);
@@ -125,8 +134,9 @@ function leadingAction(lift: Lift): ActionName {
  */
 export function heaviestLoad(range: Range, body: Body, capacity: Capacity, atEffort = 1): number {
   const hardestWith = (load: number) => stickingPoint(range, body, capacity, load);
-  // A light bar may leave a deep posture unbalanced that a heavier one allows.
-  const lightest = [0, 20, 40, 80].find((load) => hardestWith(load).effort < atEffort);
+  // A light bar, or one that bands nearly carry, may leave a deep posture unbalanced that a heavier
+  // one allows.
+  const lightest = [0, 20, 40, 80, 160].find((load) => hardestWith(load).effort < atEffort);
   if (lightest === undefined) return 0;
   let [load, { angle }] = [1500, hardestWith(lightest)];
   for (;;) {

@@ -1,6 +1,4 @@
-import type { ResistanceTable } from '../mechanics/demand.ts';
 import type { Lift } from '../mechanics/lift.ts';
-import { piecewiseLinear } from '../numeric/interpolation.ts';
 import { isAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { liftNamed } from '../tables/lifts.ts';
@@ -19,6 +17,8 @@ import { loadOf, loweringLoadOf } from './load.ts';
 import { loweringLimit } from './lowering.ts';
 import { type HeldLoad, planHold } from './planHold.ts';
 import { type PlannedLowering, planLowering } from './planLowering.ts';
+import { type Equipment, rigOf } from './rigOf.ts';
+import { type RigUse, rigUse } from './rigUse.ts';
 import {
   type HeaviestSingle,
   heaviestSingles,
@@ -26,12 +26,7 @@ import {
   untrainedState,
 } from './trainedState.ts';
 import type { Block } from './training.ts';
-import type {
-  WrittenIsokinetic,
-  WrittenLift,
-  WrittenMachine,
-  WrittenProgram,
-} from './writtenProgram.ts';
+import type { WrittenIsokinetic, WrittenLift, WrittenProgram } from './writtenProgram.ts';
 
 /** A single the athlete has really lifted: range end in radians, kg. */
 export interface MeasuredSingle {
@@ -59,6 +54,8 @@ export interface PlannedExercise {
   readonly balanced?: readonly [number, number];
   /** How muscles share the hardest posture of the first week; only for lifts. */
   readonly shared?: SharedPosture;
+  /** What chains and bands add along the range; only where there are any. */
+  readonly rigUse?: RigUse;
   /** True when the range's own tested single was used for the load. */
   readonly tested: boolean;
 }
@@ -73,11 +70,16 @@ export function firstAngle(lift: Lift): number {
   return (lift.rangeDeg[0] * Math.PI) / 180;
 }
 
-/** Whether a program's range is the one a single was tested over: ends within 1° and 10°. */
+/**
+ * Whether a program's range is the one a single was tested over: ends within 1° and 10°, and no
+ * chains or bands, because singles are tested with the plain bar.
+ */
 function isTestedRange(single: MeasuredSingle, work: WrittenLift, lift: Lift): boolean {
   const degree = Math.PI / 180;
   return (
     single.lift === work.lift &&
+    work.chains === undefined &&
+    work.bands === undefined &&
     Math.abs(single.to - work.to) < degree &&
     Math.abs(firstAngle(lift) - work.from) < 10 * degree
   );
@@ -87,18 +89,18 @@ function isTestedRange(single: MeasuredSingle, work: WrittenLift, lift: Lift): b
  * Turns a written program into a block with loads in kilograms.
  *
  * A share, a repetition maximum or a reserve refers to the heaviest single of the same lift over
- * the same range: the tested one if there is a test over it, else the one the model predicts.
+ * the same range with the same chains or bands: the tested one if there is a test over it, else the one the model predicts.
  */
 export function planProgram(
   program: WrittenProgram,
   athlete: Athlete,
-  machines: Readonly<Record<string, WrittenMachine>>,
+  equipment: Equipment,
   singles: readonly MeasuredSingle[],
   coefficients: Coefficients,
 ): Plan {
   const exercises = program.work.map((work) =>
     work.kind === 'lift'
-      ? planLift(work, athlete, machines, singles, coefficients)
+      ? planLift(work, athlete, equipment, singles, coefficients)
       : work.kind === 'hold'
         ? planHold(work, athlete)
         : planIsokinetic(work, athlete),
@@ -114,18 +116,13 @@ const usualBar = 60;
 function planLift(
   work: WrittenLift,
   athlete: Athlete,
-  machines: Readonly<Record<string, WrittenMachine>>,
+  equipment: Equipment,
   singles: readonly MeasuredSingle[],
   coefficients: Coefficients,
 ): PlannedExercise {
   const lift = liftNamed(work.lift);
-  const machine = work.machine === undefined ? undefined : machines[work.machine];
-  const range: Range = {
-    lift,
-    from: work.from,
-    to: work.to,
-    ...(machine ? { machine: resistanceOf(machine) } : {}),
-  };
+  const rig = rigOf(work, equipment);
+  const range: Range = { lift, from: work.from, to: work.to, ...(rig ? { rig } : {}) };
   const [predicted] = heaviestSingles(athlete, [range], untrainedState(athlete), coefficients);
   if (!predicted) throw new Error('one range asked for, none answered');
   const measured = singles.find((single) => isTestedRange(single, work, lift));
@@ -133,6 +130,8 @@ function planLift(
   const { sets, reps, tempo } = work;
   const load = loadOf(work.load, heaviest, reps);
   const strength = liftFactor(athlete, lift.name, range.to);
+  const used = rigUse(range, athlete.body, { first: load, heaviest });
+  const added = used ? { rigUse: used } : {};
   const common = { kind: 'lift', range, load, heaviest, sets, reps, tempo } as const;
   const tested = measured !== undefined;
   const ends = heaviest > 0 ? undefined : balancedEnds(range, athlete.body, usualBar);
@@ -142,7 +141,7 @@ function planLift(
     const exercise = { ...common, heaviest: lowering.heaviest, lowerOnly: true } as const;
     const shared = sharedWhileLowering(range, athlete, lowering, strength);
     const { samples } = lowering;
-    const told = { samples, lowering, tested, ...balanced, ...optionalShare(shared) };
+    const told = { samples, lowering, tested, ...added, ...balanced, ...optionalShare(shared) };
     return { exercise, heaviest: predicted, ...told };
   }
   const lowered = work.loweringLoad && loweringLoadOf(work.loweringLoad, load);
@@ -158,6 +157,7 @@ function planLift(
     ...(lowering ? { lowering } : {}),
     ...optionalShare(shared),
     ...(weak ? { weak } : {}),
+    ...added,
     ...balanced,
     tested,
   };
@@ -194,15 +194,4 @@ function planIsokinetic(work: WrittenIsokinetic, athlete: Athlete): PlannedExerc
   } as const;
   const moving = bestWhileMoving(exercise, restingCapacity(athlete));
   return { exercise, moving, samples: [], tested: false };
-}
-
-function resistanceOf(machine: WrittenMachine): ResistanceTable {
-  const points = [...machine.points].sort((a, b) => a.angle - b.angle);
-  return {
-    load: machine.load,
-    torqueAt: piecewiseLinear(
-      points.map(({ angle }) => angle),
-      points.map(({ torque }) => torque),
-    ),
-  };
 }

@@ -161,8 +161,8 @@ class WeekOfTraining {
       this.doses[of.action].add([{ angle: at, seconds, effort }], times, 'isometric');
       return;
     }
-    const { lift, machine } = of.range;
-    const asked = demandOf(lift, this.athlete.body, of.load, machine)(at);
+    const { lift, rig } = of.range;
+    const asked = demandOf(lift, this.athlete.body, of.load, rig)(at);
     if ('impossible' in asked) return;
     const strength = liftFactor(this.athlete, lift.name, at);
     const efforts = sharedLoad(asked, restingCapacity(this.athlete), strength).actions;

@@ -1,9 +1,10 @@
 import type { Way } from './forceVelocity.ts';
 import type { LoadRule, LoweringRule } from './load.ts';
+import type { RigNames } from './rigOf.ts';
 import type { Block } from './training.ts';
 
 /** A lift of a program as the coach wrote it; angles in radians, names of the catalogue. */
-export interface WrittenLift {
+export interface WrittenLift extends RigNames {
   readonly kind: 'lift';
   readonly lift: string;
   readonly from: number;
@@ -12,7 +13,6 @@ export interface WrittenLift {
   readonly sets: number;
   readonly reps: number;
   readonly tempo: readonly [number, number, number];
-  readonly machine?: string;
   readonly lowerOnly?: true;
   readonly loweringLoad?: LoweringRule;
 }
@@ -43,10 +43,4 @@ export interface WrittenIsokinetic {
 
 export interface WrittenProgram extends Omit<Block, 'exercises'> {
   readonly work: readonly (WrittenLift | WrittenHold | WrittenIsokinetic)[];
-}
-
-/** A machine as measured: torques (N·m) by angle (rad) with one load (kg). */
-export interface WrittenMachine {
-  readonly load: number;
-  readonly points: readonly { readonly angle: number; readonly torque: number }[];
 }

@@ -8,23 +8,23 @@ import type { Sourced } from './sourced.ts';
  */
 export const adaptation = {
   /** Largest neural gain of an untrained person. */
-  driveAmplitude: fitted(0.401, 'share', 0.11),
+  driveAmplitude: fitted(0.395, 'share', 0.11),
   /** Local drive dose that fills half of it. */
-  driveHalfDose: fitted(2.32, 'hard sets a week', 1.1),
+  driveHalfDose: fitted(2.42, 'hard sets a week', 1.2),
   /** u: how steeply effort counts toward drive. */
-  driveEffortPower: fitted(2.21, 'exponent', 0.55),
+  driveEffortPower: fitted(2.22, 'exponent', 0.56),
   /** κ: how far low fibre tension lowers the drive dose. */
-  driveTensionPower: fitted(0.984, 'exponent', 0.33),
+  driveTensionPower: fitted(0.957, 'exponent', 0.33),
   /** h: fall of the drive dose for each degree trained beyond 40°. */
-  driveFadePerDeg: fitted(0.00941, 'share per degree', 0.0037),
+  driveFadePerDeg: fitted(0.00951, 'share per degree', 0.004),
   /** Spread toward shorter muscle when trained at 40° … */
-  widthShorterAt40: fitted(9.72, 'degrees', 3.7),
+  widthShorterAt40: fitted(9.7, 'degrees', 3.7),
   /** … and at 90° (held near wide: gains reach 15–105°, Bandy 1993). */
   widthShorterAt90: fitted(35.1, 'degrees', 6.6),
   /** Spread toward longer muscle when trained at 40° … */
-  widthLongerAt40: fitted(25.0, 'degrees', 7.0),
+  widthLongerAt40: fitted(24.6, 'degrees', 7.0),
   /** … and at 90°. */
-  widthLongerAt90: fitted(17.8, 'degrees', 6.1),
+  widthLongerAt90: fitted(17.9, 'degrees', 6.2),
   /** Pace of neural gains. */
   driveWeeks: {
     value: 4,
@@ -34,7 +34,7 @@ export const adaptation = {
     source: 'early gains come within weeks; a working value',
   },
   /** G: largest growth of an untrained person at middle length. */
-  growthAmplitude: fitted(0.298, 'share', 0.063),
+  growthAmplitude: fitted(0.301, 'share', 0.063),
   /** Tension dose that fills half of it. */
   growthHalfDose: {
     value: 5,
@@ -53,7 +53,7 @@ export const adaptation = {
     source: 'nothing published',
   },
   /** b: growth at long against middle length; 1.4 to 2.7 long against short in untrained people. */
-  growthLengthSlope: fitted(0.347, 'share', 0.13),
+  growthLengthSlope: fitted(0.35, 'share', 0.13),
   /** t: distal against proximal growth after long-length work. */
   growthDistalTilt: {
     value: 0.25,
@@ -104,11 +104,11 @@ export const adaptation = {
     source: 'no more after five weeks (Blazevich 2007)',
   },
   /** Share of neural gain that passes between moving and held work. */
-  transferAcross: fitted(0.542, 'share', 0.097),
+  transferAcross: fitted(0.545, 'share', 0.098),
   /** K: largest gain of a single from practising the lift. */
-  practiceAmplitude: fitted(0.201, 'share', 0.063),
+  practiceAmplitude: fitted(0.195, 'share', 0.06),
   /** r: how steeply the practised effort counts. */
-  practicePower: fitted(2.14, 'exponent', 0.61),
+  practicePower: fitted(2.22, 'exponent', 0.63),
   /** Sets a week that fill half of it. */
   practiceHalfDose: {
     value: 2,
@@ -118,7 +118,7 @@ export const adaptation = {
     source: 'nothing published',
   },
   /** Amplitudes of a trained person over those of an untrained one. */
-  trainedShare: fitted(0.454, 'share', 0.097),
+  trainedShare: fitted(0.45, 'share', 0.096),
 } as const satisfies Readonly<Record<string, Sourced>>;
 
 export type Coefficients = Readonly<Record<keyof typeof adaptation, number>>;
@@ -162,7 +162,7 @@ export const largestGain: Sourced = {
  * this cannot be told apart.
  */
 export const contrastMiss: Sourced = {
-  value: 0.49,
+  value: 0.48,
   unit: 'share of the larger gain',
   spread: 0.1,
   known: 'fitted',

@@ -1,4 +1,5 @@
 import type { ChainLink, Lift } from '../mechanics/lift.ts';
+import { onBench, onFloor, standing } from './footing.ts';
 
 /** Lifts of the arms, seen from the side, and presses in the plane across the body. */
 
@@ -22,6 +23,7 @@ const across = {
   sides: 2,
   leading: 'shoulder across',
   resistance: inHand,
+  aboveFloor: onBench,
 } as const;
 
 const curl = { ...upright, leading: 'elbow', rangeDeg: [10, 135] } as const;
@@ -35,6 +37,7 @@ const elbowFlexion: readonly Lift[] = [
   {
     ...curl,
     name: 'standing curl',
+    aboveFloor: standing,
     follow: [{ joint: 'shoulder', rule: 'linear', fromDeg: 0, perLeading: 0 }],
     resistance: inHand,
     assumed: [stillTrunk, 'The upper arm hangs straight down (a simplification).'],
@@ -77,6 +80,7 @@ const elbowFlexion: readonly Lift[] = [
   },
   {
     name: 'chin-up',
+    aboveFloor: { metres: 2.3, assumed: 'the bar hangs 2.3 m above the floor (a guess)' },
     // From the hands down: forearm to the elbow, upper arm to the shoulder, then trunk and legs.
     chain: [
       { segment: 'forearm and hand', joint: 'hinge', near: 'distal', turn: -1 },
@@ -114,6 +118,7 @@ const elbowExtension: readonly Lift[] = [
   {
     ...upright,
     name: 'overhead triceps extension',
+    aboveFloor: standing,
     leading: 'elbow',
     rangeDeg: [0, 125],
     follow: [{ joint: 'shoulder', rule: 'linear', fromDeg: 180, perLeading: 0 }],
@@ -138,6 +143,7 @@ const elbowExtension: readonly Lift[] = [
   {
     ...upright,
     name: 'lying triceps extension',
+    aboveFloor: onBench,
     // Face up, the trunk points level from the hip back to the head.
     supportDirectionDeg: -90,
     leading: 'elbow',
@@ -177,6 +183,7 @@ const presses: readonly Lift[] = [
   {
     ...across,
     name: 'floor press',
+    aboveFloor: onFloor,
     rangeDeg: [0, 80],
     follow: [{ joint: 'elbow', rule: 'direction', deg: -6 }],
     assumed: [
@@ -198,6 +205,7 @@ const presses: readonly Lift[] = [
   {
     ...upright,
     name: 'overhead press',
+    aboveFloor: standing,
     leading: 'elbow',
     rangeDeg: [0, 130],
     follow: [{ joint: 'shoulder', rule: 'end on line', deg: 0, across: 0.08 }],
@@ -214,6 +222,7 @@ const raises: readonly Lift[] = [
   {
     ...upright,
     name: 'front raise',
+    aboveFloor: standing,
     leading: 'shoulder',
     rangeDeg: [5, 95],
     follow: [{ joint: 'elbow', rule: 'linear', fromDeg: 10, perLeading: 0 }],
@@ -224,6 +233,7 @@ const raises: readonly Lift[] = [
   {
     ...upright,
     name: 'lateral raise',
+    aboveFloor: standing,
     leading: 'shoulder',
     rangeDeg: [5, 95],
     follow: [{ joint: 'elbow', rule: 'linear', fromDeg: 15, perLeading: 0 }],

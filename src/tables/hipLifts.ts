@@ -1,4 +1,5 @@
 import type { ChainLink, Lift } from '../mechanics/lift.ts';
+import { onFloor } from './footing.ts';
 import { standingLegs } from './squatLifts.ts';
 
 /** Lifts led by the hip: bends, bridges, back extensions and raises of the thigh. */
@@ -145,6 +146,7 @@ export const hipLifts: readonly Lift[] = [
   {
     ...bridge,
     name: 'hip thrust',
+    aboveFloor: { metres: 0.4, assumed: 'the bench is 40 cm high (a guess)' },
     rangeDeg: [0, 90],
     follow: [
       { joint: 'knee', rule: 'linear', fromDeg: 104, perLeading: 0 },
@@ -162,6 +164,7 @@ export const hipLifts: readonly Lift[] = [
   {
     ...bridge,
     name: 'glute bridge',
+    aboveFloor: onFloor,
     rangeDeg: [0, 55],
     follow: [
       { joint: 'knee', rule: 'linear', fromDeg: 95, perLeading: 0.1 },

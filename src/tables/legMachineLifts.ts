@@ -88,6 +88,7 @@ const calfRaise = {
   rangeDeg: [-30, 15],
   follow: [{ joint: 'hinge', rule: 'balance' }],
   resistance: { kind: 'mass', on: 'trunk, head and arms', along: 1, across: 0 },
+  aboveFloor: { metres: 0.1, assumed: 'the step is 10 cm high (a guess)' },
 } as const;
 
 const ballOfFoot =

@@ -24,3 +24,13 @@ export function liftNamed(name: string): Lift {
   if (!lift) throw new Error(`no lift "${name}" in the catalogue`);
   return lift;
 }
+
+/** Whether chains can hang from a lift's load: it is a weight, and it is known where the floor is. */
+export function takesChains({ resistance, support, aboveFloor }: Lift): boolean {
+  return resistance.kind === 'mass' && (support === 'feet' || aboveFloor !== undefined);
+}
+
+/** Whether bands can pull on a lift: as chains do, or beside the cable to its pulley. */
+export function takesBands(lift: Lift): boolean {
+  return lift.resistance.kind === 'cable' || takesChains(lift);
+}

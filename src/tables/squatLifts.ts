@@ -158,6 +158,7 @@ export const otherSquats: readonly Lift[] = [
   {
     ...oneLegged,
     name: 'step-up',
+    aboveFloor: { metres: 0.4, assumed: 'the box is 40 cm high (a guess)' },
     freeLeg: true,
     rangeDeg: [0, 110],
     follow: [

@@ -67,8 +67,8 @@ describe('second supports', () => {
 describe('resistances', () => {
   it('a leg curl’s measured machine asks the flexors: 30 N·m at 10 kg is 60 N·m at 20 kg, half a side, on top of gravity', () => {
     const curl = liftNamed('lying leg curl');
-    const table = { load: 10, torqueAt: () => 30 };
-    const asked = demandOf(curl, man, 20, table)(60 * radians);
+    const table = { kind: 'machine', load: 10, torqueAt: () => 30 } as const;
+    const asked = demandOf(curl, man, 20, [table])(60 * radians);
     const { torques: gravity } = at(curl, 60, 0);
     if ('impossible' in asked) throw new Error(asked.impossible);
     expect((asked.torques.knee ?? 0) - (gravity.knee ?? 0)).toBeCloseTo(-30, 9);

@@ -34,7 +34,8 @@ function rangeOf(name: string, fromDeg: number, toDeg: number, athlete?: Athlete
   if (!athlete) return range;
   const strength = restingCapacity(athlete)['knee extension'];
   // A machine whose resistance equals the athlete's own best at every angle, both legs.
-  return { ...range, machine: { load: 1, torqueAt: (angle) => 2 * atAngle(strength, angle) } };
+  const torqueAt = (angle: number) => 2 * atAngle(strength, angle);
+  return { ...range, rig: [{ kind: 'machine', load: 1, torqueAt }] };
 }
 
 function exerciseOf(work: StudyWork, athlete: Athlete, c: Coefficients): Exercise {
