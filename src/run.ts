@@ -12,6 +12,7 @@ import { fitScales, type MeasuredAction } from './inference/fitScales.ts';
 import { type Forecast, forecast, type Question, reachDeg } from './inference/forecast.ts';
 import { type Placed, rank } from './inference/ranking.ts';
 import { gridDeg } from './mechanics/angleGrid.ts';
+import type { Lift } from './mechanics/lift.ts';
 import type { Problem } from './notebook/problem.ts';
 import { readScenario } from './notebook/readScenario.ts';
 import type { LiftTest, LiftWork, Program, Scenario } from './notebook/scenario.ts';
@@ -27,10 +28,10 @@ import { bodyOf, estimatedLengths } from './physiology/body.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
 import { firstAngle, type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
-import { loadProblems, testRemarks, unbalanced } from './runProblems.ts';
+import { liftBalance, loadProblems, testRemarks, unbalanced } from './runProblems.ts';
 import { isAction } from './tables/actions.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
-import { liftNamed } from './tables/lifts.ts';
+import { liftNamed, lifts } from './tables/lifts.ts';
 
 /** One program, its block in kilograms and what it is expected to do. */
 export interface ProgramResult extends Forecast {
@@ -81,15 +82,22 @@ export async function run(file: string, text: string): Promise<Run> {
   const kneeFit = fitKneeStrength(reference, mass, ofTheKnee);
   const scales = fitScales(reference, mass, measured);
   const untested = athleteWith(scenario, kneeFit, scales, {});
+  const catalogue = [...lifts, ...scenario.lifts];
+  const declared = scenario.lifts.map((lift) => liftBalance(source, lift, untested.body));
+  const unstable = declared.flatMap(({ problems }) => problems);
+  if (unstable.length > 0) return { problems: unstable };
   const singles = scenario.tests.filter((test) => test.kind === 'lift');
-  const calibrations = calibrateLifts(untested, singles);
+  const calibrations = calibrateLifts(untested, singles, catalogue);
   const unheld = singles.filter((_, i) => !Number.isFinite(calibrations[i]?.factor));
   if (unheld.length > 0)
     return { problems: unheld.map((test) => unbalanced(source, test, test.lift)) };
-  const remarks = singles.flatMap((test, i) => testRemarks(source, test, calibrations, i));
-  const athlete = athleteWith(scenario, kneeFit, scales, liftFactors(calibrations));
+  const remarks = [
+    ...declared.flatMap(({ notes }) => notes),
+    ...singles.flatMap((test, i) => testRemarks(source, test, calibrations, i)),
+  ];
+  const athlete = athleteWith(scenario, kneeFit, scales, liftFactors(calibrations, catalogue));
   const plans = scenario.programs.map((program) =>
-    planProgram(program, athlete, scenario.machines, singles, coefficients),
+    planProgram(program, athlete, scenario.machines, singles, coefficients, catalogue),
   );
   const problems = scenario.programs.flatMap((program, i) =>
     loadProblems(source, program, plans[i]?.exercises ?? []),
@@ -99,12 +107,21 @@ export async function run(file: string, text: string): Promise<Run> {
   return { results, notes: [...notes, ...remarks] };
 }
 
+/** The catalogue's lifts and those a scenario declares, or what is wrong with the file. */
+export async function liftsKnownTo(
+  file: string,
+  text: string,
+): Promise<{ readonly lifts: readonly Lift[] } | { readonly problems: readonly Problem[] }> {
+  const { scenario, problems } = await readScenario(file, text);
+  return scenario ? { lifts: [...lifts, ...scenario.lifts] } : { problems: problems ?? [] };
+}
+
 function answer(
   known: Pick<Results, 'scenario' | 'kneeFit' | 'scales' | 'calibrations' | 'athlete'>,
   plans: readonly Plan[],
 ): Results {
   const { scenario, athlete } = known;
-  const question = questionOf(scenario);
+  const question = questionOf(scenario, [...lifts, ...scenario.lifts]);
   const programs = scenario.programs.map((program, i): ProgramResult => {
     const plan = plans[i];
     if (!plan) throw new Error(`no plan for ${program.name}`);
@@ -158,7 +175,7 @@ function athleteWith(
 }
 
 /** The target, and every standing lift's range that a test or a program uses. */
-function questionOf(scenario: Scenario): Question {
+function questionOf(scenario: Scenario, catalogue: readonly Lift[]): Question {
   const { action, from, to, weeks } = scenario.target;
   if (!isAction(action)) throw new Error(`no action "${action}"`);
   const tested = scenario.tests.filter((test) => test.kind === 'lift');
@@ -166,7 +183,10 @@ function questionOf(scenario: Scenario): Question {
     work.filter((entry) => entry.kind === 'lift'),
   );
   const ranges = [...tested, ...worked]
-    .map((entry) => ({ lift: liftNamed(entry.lift), from: startOf(entry), to: entry.to }))
+    .map((entry) => {
+      const lift = liftNamed(entry.lift, catalogue);
+      return { lift, from: startOf(entry, lift), to: entry.to };
+    })
     .filter(({ lift }) => lift.support === 'feet')
     .sort((a, b) => (a.lift.name < b.lift.name ? -1 : 1) * Number(a.lift !== b.lift) || a.to - b.to)
     .filter((range, i, all) => range.lift !== all[i - 1]?.lift || range.to !== all[i - 1]?.to);
@@ -174,6 +194,6 @@ function questionOf(scenario: Scenario): Question {
 }
 
 /** Where a range begins: as written in a program; for a test, upright or the lift's own first angle. */
-function startOf(entry: LiftTest | LiftWork): number {
-  return 'from' in entry ? entry.from : firstAngle(liftNamed(entry.lift));
+function startOf(entry: LiftTest | LiftWork, lift: Lift): number {
+  return 'from' in entry ? entry.from : firstAngle(lift);
 }

@@ -1,10 +1,14 @@
 /** What the model finds wrong with a scenario that reads well: each problem at its place. */
 import { type Calibration, isPlausible } from './inference/calibrateLifts.ts';
+import { balancedStretch } from './mechanics/balancedStretch.ts';
+import type { Lift } from './mechanics/lift.ts';
+import type { Body } from './mechanics/posture.ts';
 import type { Problem } from './notebook/problem.ts';
 import type { HoldWork, LiftTest, LiftWork, Program } from './notebook/scenario.ts';
 import type { Source } from './notebook/source.ts';
 import type { HeldLoad, PlannedExercise } from './physiology/planProgram.ts';
 import { actions } from './tables/actions.ts';
+import { jointReachDeg } from './tables/segmentEnds.ts';
 
 /** Tested singles that sit oddly beside the other tests: allowed, but worth a look. */
 export function testRemarks(
@@ -23,6 +27,32 @@ export function testRemarks(
       hint: 'check unit, depth and date; forecasts for this lift rest on it',
     },
   ];
+}
+
+/**
+ * Whether a declared lift can be stood in at all: a problem if nowhere in its range, a note if only
+ * in a part of it.
+ */
+export function liftBalance(
+  source: Source,
+  lift: Lift,
+  body: Body,
+): { readonly problems: readonly Problem[]; readonly notes: readonly Problem[] } {
+  const at = source.at(['lifts', lift.name], { key: true });
+  const [first, last] = lift.rangeDeg;
+  const held = balancedStretch(lift, body);
+  if (held && held[0] === first && held[1] === last) return { problems: [], notes: [] };
+  const code = 'cannot-balance';
+  if (held) {
+    const message = `with this body the ${lift.name} can be held in balance from ${held[0]}° to ${held[1]}° only, not from ${first}° to ${last}°`;
+    return { problems: [], notes: [{ code, message, at, hint: 'write that as its range' }] };
+  }
+  const elsewhere = balancedStretch(lift, body, jointReachDeg[lift.leading]);
+  const message = `with this body the ${lift.name} cannot be held in balance anywhere from ${first}° to ${last}°`;
+  const hint = elsewhere
+    ? `it can be from ${elsewhere[0]}° to ${elsewhere[1]}°: write that as its range, or check where the load acts and how the joints follow`
+    : 'check where the load acts, how the joints follow and which way each turns';
+  return { problems: [{ code, message, at, hint }], notes: [] };
 }
 
 /** What the model says cannot be done, each at its place in the file. */

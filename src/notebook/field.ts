@@ -98,6 +98,18 @@ export const oneOf = <const Name extends string>(
     .meta({ examples: names.slice(0, 1) });
 
 /**
+ * The name of something that the file itself may declare: looked up when the file is read.
+ *
+ * @param kind what the names name, for messages
+ * @param names those that are always known; the first is the example; never throws
+ */
+export const nameOf = (kind: string, names: readonly string[], about: string) =>
+  z
+    .string({ error: must(`the name of a ${kind}`) })
+    .describe(about)
+    .meta({ examples: [...names] });
+
+/**
  * The message for a value that should have been a group or list; never throws.
  *
  * @param kind after "must be"

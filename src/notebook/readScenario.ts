@@ -4,6 +4,7 @@ import { type Problem, sortProblems } from './problem.ts';
 import { readQuantity } from './quantity.ts';
 import type { KneeLimit } from './range.ts';
 import { Reading } from './reading.ts';
+import { declaredLifts, readLifts } from './readLifts.ts';
 import { readMachines } from './readMachines.ts';
 import { readPrograms } from './readPrograms.ts';
 import { readSubject } from './readSubject.ts';
@@ -66,7 +67,11 @@ function readShape(source: Source): { draft: Draft<ScenarioFile>; problems: read
 function convert(reading: Reading, draft: FileDraft): Scenario | undefined {
   const isGroup = draft.group !== undefined && draft.athlete === undefined;
   const kneeLimit = kneeLimitOf(reading, draft);
-  const machineNames = Object.keys(draft.machines ?? {});
+  const lifts = readLifts(reading, draft.lifts);
+  const machineJoints = Object.entries(draft.machines ?? {}).map(
+    ([name, machine]) => [name, machine?.joint ?? 'knee'] as const,
+  );
+  const machines = new Map<string, string>(machineJoints);
   const isOnePerson = Object.hasOwn(Object(reading.source.value), 'athlete');
   return complete<Scenario>({
     file: reading.source.file,
@@ -74,11 +79,12 @@ function convert(reading: Reading, draft: FileDraft): Scenario | undefined {
     ...optional('note', draft.note),
     convention: draft.angles,
     subject: readSubject(reading, draft),
-    tests: readTests(reading, draft.tests, isOnePerson && !isGroup),
+    tests: readTests(reading, draft.tests, isOnePerson && !isGroup, lifts),
     target: readTarget(reading, draft.target, kneeLimit),
+    lifts: declaredLifts(lifts),
     machines: readMachines(reading, draft.machines),
     ...optional('minutesPerWeek', draft.limits?.['minutes per week']),
-    programs: readPrograms(reading, draft.programs, { machineNames, kneeLimit }),
+    programs: readPrograms(reading, draft.programs, { lifts, machines, kneeLimit }),
   });
 }
 

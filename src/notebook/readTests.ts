@@ -1,10 +1,10 @@
 import { actionNamed } from '../tables/actions.ts';
-import { lifts } from '../tables/lifts.ts';
 import { complete, optional } from './complete.ts';
 import { distinctAngles } from './distinctAngles.ts';
 import type { Draft } from './draft.ts';
 import { checkDepth, checkLiftRange, readEnd } from './range.ts';
 import { type Expected, isAbove, type Reading, rad } from './reading.ts';
+import { type KnownLifts, namedLift } from './readLifts.ts';
 import type { LiftTest, NewtonMetre, Path, Radian, Test, TorqueTest } from './scenario.ts';
 import type { LiftTestFile, TorqueTestFile } from './testSchema.ts';
 
@@ -26,6 +26,7 @@ const mostTorque = 1000;
  * Reads the tests, and asks for them where one person is forecast.
  *
  * @param reading collects problems: units, angles given twice, torques no knee makes, no tests
+ * @param lifts those a test may name
  * @param needed false for a group, whose strength comes from published data
  * @returns the tests in SI with anatomical angles, those that could be read; never throws
  */
@@ -33,6 +34,7 @@ export function readTests(
   reading: Reading,
   tests: readonly (TestDraft | undefined)[] | undefined,
   needed: boolean,
+  lifts: KnownLifts,
 ): readonly Test[] {
   const written: unknown = Object(reading.source.value).tests;
   const isEmpty = Array.isArray(written) && written.length === 0;
@@ -47,7 +49,9 @@ export function readTests(
   return (tests ?? []).flatMap((test, index) => {
     if (test === undefined) return [];
     const path: Path = ['tests', index];
-    const read = isTorque(test) ? torqueTest(reading, test, path) : liftTest(reading, test, path);
+    const read = isTorque(test)
+      ? torqueTest(reading, test, path)
+      : liftTest(reading, test, path, lifts);
     return read ? [read] : [];
   });
 }
@@ -129,8 +133,13 @@ function readNeighbours(
   return neighbours;
 }
 
-function liftTest(reading: Reading, test: LiftDraft, path: Path): LiftTest | undefined {
-  const lift = lifts.find(({ name }) => name === test.lift);
+function liftTest(
+  reading: Reading,
+  test: LiftDraft,
+  path: Path,
+  lifts: KnownLifts,
+): LiftTest | undefined {
+  const lift = namedLift(reading, test.lift, [...path, 'lift'], lifts);
   const to = readEnd(reading, test.to, [...path, 'to'], lift?.leading ?? 'knee');
   if (lift && to) checkLiftRange(reading, lift, [to]);
   if (lift) checkDepth(reading, lift, to, 'range');

@@ -1,8 +1,9 @@
+import type { Lift } from '../mechanics/lift.ts';
 import { actionNamed } from '../tables/actions.ts';
-import { lifts } from '../tables/lifts.ts';
 import { complete, optional } from './complete.ts';
 import { didYouMean } from './didYouMean.ts';
 import type { Draft } from './draft.ts';
+import { actionNames } from './knownNames.ts';
 import type { HoldWorkFile, LiftWorkFile } from './programSchema.ts';
 import {
   checkDepth,
@@ -13,6 +14,7 @@ import {
   readRange,
 } from './range.ts';
 import type { Expected, Reading } from './reading.ts';
+import { type KnownLifts, namedLift } from './readLifts.ts';
 import { readLoad } from './readLoad.ts';
 import type { HoldWork, LiftWork, Path, Second, Work } from './scenario.ts';
 
@@ -21,7 +23,9 @@ type HoldDraft = NonNullable<Draft<HoldWorkFile>>;
 
 /** What work is held against. */
 export interface Surroundings {
-  readonly machineNames: readonly string[];
+  readonly lifts: KnownLifts;
+  /** The joint that each machine of the file turns. */
+  readonly machines: ReadonlyMap<string, string>;
   readonly kneeLimit: KneeLimit | undefined;
 }
 
@@ -68,13 +72,13 @@ function readLift(
   path: Path,
   around: Surroundings,
 ): LiftWork | undefined {
-  const lift = lifts.find(({ name }) => name === work.lift);
+  const lift = namedLift(reading, work.lift, [...path, 'lift'], around.lifts);
   const joint = lift?.leading ?? 'knee';
   const range = readRange(reading, work, path, joint);
   if (lift && range) checkLiftRange(reading, lift, [range.from, range.to]);
   if (lift) checkDepth(reading, lift, range?.to, 'range');
   if (joint === 'knee') checkKneeLimit(reading, range?.to, around.kneeLimit, work.lift ?? 'work');
-  checkMachine(reading, work, path, around);
+  checkMachine(reading, work.machine, lift, path, around);
   return complete<LiftWork>({
     kind: 'lift',
     lift: work.lift,
@@ -97,7 +101,7 @@ function readHold(
   path: Path,
   around: Surroundings,
 ): HoldWork | undefined {
-  const lift = lifts.find(({ name }) => name === work.hold);
+  const lift = namedLift(reading, work.hold, [...path, 'hold'], around.lifts, actionNames);
   const action = work.hold === undefined ? undefined : actionNamed(work.hold);
   const joint = lift?.leading ?? action?.joint ?? 'knee';
   const at = readEnd(reading, work.at, [...path, 'at'], joint);
@@ -129,18 +133,26 @@ function assumedOf(
 
 function checkMachine(
   reading: Reading,
-  { machine, lift: name }: LiftDraft,
+  machine: string | undefined,
+  lift: Lift | undefined,
   path: Path,
-  { machineNames }: Surroundings,
+  { machines }: Surroundings,
 ): void {
   if (machine === undefined) return;
   const at = [...path, 'machine'];
-  const lift = lifts.find((known) => known.name === name);
   if (lift && lift.resistance.kind !== 'machine torque') {
     const message = `${lift.name} uses no machine`;
     reading.refuse(at, { code: 'no-machine-here', message, hint: 'delete machine', key: true });
   }
-  if (machineNames.includes(machine)) return;
+  const joint = machines.get(machine);
+  if (joint !== undefined) {
+    if (lift?.resistance.kind !== 'machine torque' || lift.leading === joint) return;
+    const message = `"${machine}" turns the ${joint}, but the ${lift.name} is led by the ${lift.leading}`;
+    const hint = `write joint: ${lift.leading} under the machine if it was measured there`;
+    reading.refuse(at, { code: 'wrong-machine', message, hint });
+    return;
+  }
+  const machineNames = [...machines.keys()];
   const meant = didYouMean(machine, machineNames);
   const known =
     machineNames.length > 0 ? `known: ${machineNames.join(', ')}` : 'describe it under machines:';

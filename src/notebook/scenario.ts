@@ -4,6 +4,8 @@
  * Plain readonly data. Nothing here computes.
  */
 
+import type { Lift, MuscledJoint } from '../mechanics/lift.ts';
+
 type Metre = number;
 type Kilogram = number;
 export type Second = number;
@@ -75,6 +77,8 @@ export interface Target {
 
 /** A machine's resistance, measured by the coach: torque at some angles with a known load. */
 export interface Machine {
+  /** The joint it turns, whose angles the points are at. */
+  readonly joint: MuscledJoint;
   readonly load: Kilogram;
   readonly points: readonly { readonly angle: Radian; readonly torque: NewtonMetre }[];
   readonly path: Path;
@@ -145,6 +149,8 @@ export interface Scenario {
   readonly subject: Subject;
   readonly tests: readonly Test[];
   readonly target: Target;
+  /** Lifts that the file declares beside those of the catalogue. */
+  readonly lifts: readonly Lift[];
   readonly machines: Readonly<Record<string, Machine>>;
   readonly minutesPerWeek?: number;
   readonly programs: readonly Program[];

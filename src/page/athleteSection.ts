@@ -1,3 +1,4 @@
+import type { Lift } from '../mechanics/lift.ts';
 import type { Range } from '../physiology/heaviestLoad.ts';
 import type { Results } from '../run.ts';
 import { type Action, actions } from '../tables/actions.ts';
@@ -131,14 +132,19 @@ function assumptions(results: Results): string[] {
   ];
   if (kneeFit.measured.length === 0 && Object.keys(results.scales).length === 0)
     items.unshift('No torque test: the strength curve is that of the mean person of this kind.');
-  return [...items, ...liftAssumptions([...used])];
+  return [...items, ...liftAssumptions([...used], scenario.lifts)];
 }
 
-/** Assumptions of the lifts used, each once, with the lifts it holds for. */
-function liftAssumptions(ranges: readonly Range[]): string[] {
+/** Assumptions of the lifts used, each once, with the lifts it holds for, and sources of the coach's own. */
+function liftAssumptions(ranges: readonly Range[], declared: readonly Lift[]): string[] {
   const lifts = new Map<string, Set<string>>();
   for (const { lift, machine } of ranges)
-    for (const text of machine ? [ownTable] : lift.assumed)
+    for (const text of [...(machine ? [ownTable] : lift.assumed), ...sourceOf(lift, declared)])
       lifts.set(text, (lifts.get(text) ?? new Set()).add(lift.name));
   return [...lifts].map(([text, names]) => `${listInWords([...names])}: ${text}`);
+}
+
+/** The catalogue's sources stand on the page of each lift; a declared lift has its page here. */
+function sourceOf(lift: Lift, declared: readonly Lift[]): string[] {
+  return declared.includes(lift) ? [`Source: ${lift.source.replace(/\.$/, '')}.`] : [];
 }

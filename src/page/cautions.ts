@@ -1,4 +1,5 @@
 import type { Placed } from '../inference/ranking.ts';
+import type { Exercise } from '../physiology/exercise.ts';
 import type { ProgramResult } from '../run.ts';
 import type { Section } from './report.ts';
 
@@ -54,7 +55,9 @@ export function tripped(
     found.push({ number: 3, because: 'it loads the nearly straight knee by machine or weight' });
   if (work.some((w) => w.kind === 'hold' && w.effort >= hardEffort))
     found.push({ number: 5, because: 'it holds still at high effort' });
-  const bar = work.some((w) => barAbove.test(w.kind === 'lift' ? w.lift : w.of));
+  const bar =
+    work.some((w) => barAbove.test(w.kind === 'lift' ? w.lift : w.of)) ||
+    program.plan.exercises.some(({ exercise }) => bearsOnShoulders(exercise));
   if (bar) found.push({ number: 6, because: 'it puts a bar on the shoulders or above the body' });
   if (work.some((w) => w.kind === 'lift' && w.lift.includes('Nordic')))
     found.push({ number: 4, because: 'it lowers a near-maximal load' });
@@ -74,6 +77,14 @@ function bendsKneeDeep({ plan, program }: ProgramResult): boolean {
         (asked.angles.knee ?? 0) > deepFrom && (effort['knee extension'] ?? 0) > loaded,
     );
   });
+}
+
+/** Whether a standing lift, however it is called, carries its load at shoulder height. */
+function bearsOnShoulders(exercise: Exercise): boolean {
+  const held = exercise.kind === 'lift' ? exercise : exercise.of;
+  if (!('range' in held) || held.range.lift.support !== 'feet') return false;
+  const { resistance } = held.range.lift;
+  return resistance.kind === 'mass' && resistance.along >= 0.9 && resistance.below === undefined;
 }
 
 /** The numbers alone, for the ranking table. */

@@ -112,6 +112,8 @@ function isTestedRange(single: MeasuredSingle, work: WrittenLift, lift: Lift): b
  *
  * A share, a repetition maximum or a reserve refers to the heaviest single of the same lift over
  * the same range: the tested one if there is a test over it, else the one the model predicts.
+ *
+ * @param catalogue the lifts that work may name
  */
 export function planProgram(
   program: WrittenProgram,
@@ -119,11 +121,12 @@ export function planProgram(
   machines: Readonly<Record<string, WrittenMachine>>,
   singles: readonly MeasuredSingle[],
   coefficients: Coefficients,
+  catalogue: readonly Lift[],
 ): Plan {
   const exercises = program.work.map((work) =>
     work.kind === 'hold'
-      ? planHold(work, athlete)
-      : planLift(work, athlete, machines, singles, coefficients),
+      ? planHold(work, athlete, catalogue)
+      : planLift(work, athlete, machines, singles, coefficients, catalogue),
   );
   const { weeks, sessionsPerWeek, progress, deloads } = program;
   const block = { weeks, sessionsPerWeek, progress, deloads };
@@ -136,8 +139,9 @@ function planLift(
   machines: Readonly<Record<string, WrittenMachine>>,
   singles: readonly MeasuredSingle[],
   coefficients: Coefficients,
+  catalogue: readonly Lift[],
 ): PlannedExercise {
-  const lift = liftNamed(work.lift);
+  const lift = liftNamed(work.lift, catalogue);
   const machine = work.machine === undefined ? undefined : machines[work.machine];
   const range: Range = {
     lift,
@@ -166,12 +170,16 @@ function planLift(
   };
 }
 
-function planHold(work: WrittenHold, athlete: Athlete): PlannedExercise {
+function planHold(
+  work: WrittenHold,
+  athlete: Athlete,
+  catalogue: readonly Lift[],
+): PlannedExercise {
   const { at, effort, sets, reps, seconds } = work;
   const common = { kind: 'hold', at, effort, sets, reps, seconds } as const;
   if (isAction(work.of))
     return { exercise: { ...common, of: { action: work.of } }, samples: [], tested: false };
-  const lift = liftNamed(work.of);
+  const lift = liftNamed(work.of, catalogue);
   const range = { lift, from: at, to: at };
   const strength = liftFactor(athlete, lift.name, at);
   const capacity = restingCapacity(athlete);
