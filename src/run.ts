@@ -14,6 +14,7 @@ import { type Placed, rank } from './inference/ranking.ts';
 import { gridDeg } from './mechanics/angleGrid.ts';
 import type { Lift } from './mechanics/lift.ts';
 import type { Problem } from './notebook/problem.ts';
+import type { AngleAt } from './notebook/readPlace.ts';
 import { readScenario } from './notebook/readScenario.ts';
 import type { LiftTest, LiftWork, Program, Scenario } from './notebook/scenario.ts';
 import {
@@ -25,6 +26,7 @@ import {
   tableKneeExtension,
 } from './physiology/athlete.ts';
 import { bodyOf, estimatedLengths } from './physiology/body.ts';
+import { angleAtHeight } from './physiology/heights.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
 import { firstAngle, type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
@@ -73,7 +75,7 @@ export type Run =
  * @returns results, or every problem found; a file with problems yields no results at all
  */
 export async function run(file: string, text: string): Promise<Run> {
-  const read = await readScenario(file, text);
+  const read = await readScenario(file, text, angleAt);
   if (read.problems) return { problems: read.problems };
   const { scenario, source, notes } = read;
   const { reference, mass } = scenario.subject;
@@ -112,9 +114,15 @@ export async function liftsKnownTo(
   file: string,
   text: string,
 ): Promise<{ readonly lifts: readonly Lift[] } | { readonly problems: readonly Problem[] }> {
-  const { scenario, problems } = await readScenario(file, text);
+  const { scenario, problems } = await readScenario(file, text, angleAt);
   return scenario ? { lifts: [...lifts, ...scenario.lifts] } : { problems: problems ?? [] };
 }
+
+/** Lends the notebook, which knows no science, the model's answer to a height. */
+const angleAt: AngleAt = (subject, lift, height, load, stretch) => {
+  const guess = { usual: subject.mass, ...(load === undefined ? {} : { known: load }) };
+  return angleAtHeight(lift, bodyOf(subject), height, guess, stretch);
+};
 
 function answer(
   known: Pick<Results, 'scenario' | 'kneeFit' | 'scales' | 'calibrations' | 'athlete'>,
@@ -193,7 +201,7 @@ function questionOf(scenario: Scenario, catalogue: readonly Lift[]): Question {
   return { action, target: { from, to }, ranges, ...(weeks === undefined ? {} : { weeks }) };
 }
 
-/** Where a range begins: as written in a program; for a test, upright or the lift's own first angle. */
+/** Where a range begins: as written; for a test that does not say, at the lift's own first angle. */
 function startOf(entry: LiftTest | LiftWork, lift: Lift): number {
-  return 'from' in entry ? entry.from : firstAngle(lift);
+  return entry.from ?? firstAngle(lift);
 }

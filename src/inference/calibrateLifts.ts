@@ -30,7 +30,7 @@ export function calibrateLifts(
   const capacity = restingCapacity(athlete);
   return singles.map((single) => {
     const lift = liftNamed(single.lift, catalogue);
-    const range = { lift, from: firstAngle(lift), to: single.to };
+    const range = { lift, from: single.from ?? firstAngle(lift), to: single.to };
     return {
       single,
       predicted: heaviestLoad(range, athlete.body, capacity),

@@ -63,6 +63,14 @@ export const quantity = (
 };
 
 /**
+ * An end of a lift's range: an angle, or a height where the lift stands on the floor.
+ *
+ * @param about what it ends, for the JSON Schema; never throws
+ */
+export const liftEnd = (about: string, example: string) =>
+  quantity('angle', `${about}; standing also thigh level, box 42 cm, pins 95 cm`, example);
+
+/**
  * A whole number from 1 to `most`.
  *
  * @param least why it cannot be less than 1

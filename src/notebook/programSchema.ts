@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, group, must, nameOf, quantity, text } from './field.ts';
+import { count, group, liftEnd, must, nameOf, quantity, text } from './field.ts';
 import { actionNames, liftNames } from './knownNames.ts';
 
 const load = z
@@ -22,8 +22,8 @@ const rest = quantity('time', 'Rest between sets (default 120 s)', '120 s').opti
 const liftWork = z.strictObject({
   lift: nameOf('lift', liftNames, 'The lift done'),
   machine: text('Name of an entry of machines').optional(),
-  from: quantity('angle', 'Start of the range', '0 deg'),
-  to: quantity('angle', 'End of the range', '115 deg'),
+  from: liftEnd('Start of the range', '0 deg'),
+  to: liftEnd('End of the range', '115 deg'),
   load: load.optional(),
   reserve: z
     .number({ error: must('a number of repetitions left') })
@@ -44,7 +44,7 @@ const holdWork = z.strictObject({
     [...actionNames, ...liftNames],
     'The joint action or lift held still',
   ),
-  at: quantity('angle', 'Joint angle of the hold', '90 deg'),
+  at: liftEnd('Joint angle of the hold', '90 deg'),
   effort: quantity('share', 'Share of the strongest hold possible', '90 %'),
   sets,
   reps,

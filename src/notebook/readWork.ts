@@ -5,28 +5,21 @@ import { didYouMean } from './didYouMean.ts';
 import type { Draft } from './draft.ts';
 import { actionNames } from './knownNames.ts';
 import type { HoldWorkFile, LiftWorkFile } from './programSchema.ts';
-import {
-  checkDepth,
-  checkKneeLimit,
-  checkLiftRange,
-  type KneeLimit,
-  readEnd,
-  readRange,
-} from './range.ts';
+import { checkDepth, checkKneeLimit, checkLiftRange, readRange } from './range.ts';
 import type { Expected, Reading } from './reading.ts';
 import { type KnownLifts, namedLift } from './readLifts.ts';
 import { readLoad } from './readLoad.ts';
+import { heightsOf, readPlace, type Standing } from './readPlace.ts';
 import type { HoldWork, LiftWork, Path, Second, Work } from './scenario.ts';
 
 type LiftDraft = NonNullable<Draft<LiftWorkFile>>;
 type HoldDraft = NonNullable<Draft<HoldWorkFile>>;
 
 /** What work is held against. */
-export interface Surroundings {
+export interface Surroundings extends Standing {
   readonly lifts: KnownLifts;
   /** The joint that each machine of the file turns. */
   readonly machines: ReadonlyMap<string, string>;
-  readonly kneeLimit: KneeLimit | undefined;
 }
 
 const rest: Expected = {
@@ -74,7 +67,11 @@ function readLift(
 ): LiftWork | undefined {
   const lift = namedLift(reading, work.lift, [...path, 'lift'], around.lifts);
   const joint = lift?.leading ?? 'knee';
-  const range = readRange(reading, work, path, joint);
+  const load = readLoad(reading, work, Object.keys(work), path);
+  const mass = load?.kind === 'mass' ? load.mass : undefined;
+  const range = readRange(reading, work, path, (raw, at) =>
+    readPlace(reading, raw, at, { lift, load: mass, ...around }),
+  );
   if (lift && range) checkLiftRange(reading, lift, [range.from, range.to]);
   if (lift) checkDepth(reading, lift, range?.to, 'range');
   if (joint === 'knee') checkKneeLimit(reading, range?.to, around.kneeLimit, work.lift ?? 'work');
@@ -84,12 +81,13 @@ function readLift(
     lift: work.lift,
     from: range?.from.angle,
     to: range?.to.angle,
-    load: readLoad(reading, work, Object.keys(work), path),
+    load,
     sets: work.sets,
     reps: work.reps,
     tempo: readTempo(reading, work.tempo ?? defaultTempo, [...path, 'tempo']),
     rest: reading.quantity([...path, 'rest'], work.rest ?? defaultRest, rest),
     ...optional('machine', work.machine),
+    ...heightsOf([range?.from, range?.to]),
     ...optional('assumed', assumedOf(work, ['tempo', 'rest'])),
     path,
   });
@@ -104,7 +102,11 @@ function readHold(
   const lift = namedLift(reading, work.hold, [...path, 'hold'], around.lifts, actionNames);
   const action = work.hold === undefined ? undefined : actionNamed(work.hold);
   const joint = lift?.leading ?? action?.joint ?? 'knee';
-  const at = readEnd(reading, work.at, [...path, 'at'], joint);
+  const at = readPlace(reading, work.at, [...path, 'at'], {
+    lift,
+    joint: action?.joint,
+    ...around,
+  });
   if (lift && at) checkLiftRange(reading, lift, [at]);
   if (lift) checkDepth(reading, lift, at, 'hold');
   if (joint === 'knee') checkKneeLimit(reading, at, around.kneeLimit, `hold of ${work.hold}`);
@@ -112,6 +114,7 @@ function readHold(
     kind: 'hold',
     of: work.hold,
     at: at?.angle,
+    ...heightsOf([at]),
     effort: reading.quantity([...path, 'effort'], work.effort, effort),
     sets: work.sets,
     reps: work.reps,

@@ -6,8 +6,8 @@
 
 import type { Lift, MuscledJoint } from '../mechanics/lift.ts';
 
-type Metre = number;
-type Kilogram = number;
+export type Metre = number;
+export type Kilogram = number;
 export type Second = number;
 export type Radian = number;
 export type NewtonMetre = number;
@@ -19,6 +19,24 @@ export type Path = readonly (string | number)[];
 
 type Reference = 'female' | 'male' | 'pooled';
 export type BodyLength = 'thigh' | 'shank' | 'trunk' | 'foot';
+/** A height at which a range of a standing lift may end, from the floor under the working foot. */
+export type Height =
+  /** Hip and knee joint equally high. */
+  | { readonly kind: 'thigh level' }
+  /** Sitting down to a box, or the bar at the height of pins. */
+  | { readonly kind: 'box' | 'pins'; readonly height: Metre };
+
+/** A height and the angle it came to, with one body and one load. */
+export interface PlacedHeight {
+  readonly height: Height;
+  readonly angle: Radian;
+  /** Height of the hip joint there. */
+  readonly hip: Metre;
+  readonly load: Kilogram;
+  /** Angles with lighter and heavier loads, where that is unknown and matters. */
+  readonly spread?: { readonly loads: readonly Kilogram[]; readonly angles: readonly Radian[] };
+}
+
 export type LimitName = 'ankle dorsiflexion' | 'knee flexion';
 
 /** One athlete, or the mean person of a stated kind when `isGroup` (then tests may be missing). */
@@ -57,9 +75,13 @@ export interface LiftTest {
   readonly kind: 'lift';
   readonly lift: string;
   readonly date?: string;
+  /** Start of the range; the lift's first angle if it is not written. */
+  readonly from?: Radian;
   /** The far end of the range (leading-joint angle). */
   readonly to: Radian;
   readonly best: Kilogram;
+  /** Ends that the file gives as heights; only present if there are any. */
+  readonly heights?: readonly PlacedHeight[];
   readonly path: Path;
 }
 
@@ -106,6 +128,8 @@ export interface LiftWork {
   readonly rest: Second;
   /** Name of an entry of `machines`. */
   readonly machine?: string;
+  /** Ends that the file gives as heights; only present if there are any. */
+  readonly heights?: readonly PlacedHeight[];
   /** What the file left out and a default stands for; only present if there is any. */
   readonly assumed?: readonly ('tempo' | 'rest')[];
   readonly path: Path;
@@ -116,6 +140,8 @@ export interface HoldWork {
   /** A joint action ("knee extension") or a lift held still ("back squat"). */
   readonly of: string;
   readonly at: Radian;
+  /** The angle as a height; only present if the file gives one. */
+  readonly heights?: readonly PlacedHeight[];
   readonly effort: Fraction;
   readonly sets: number;
   readonly reps: number;

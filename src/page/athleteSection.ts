@@ -3,6 +3,7 @@ import type { Range } from '../physiology/heaviestLoad.ts';
 import type { Results } from '../run.ts';
 import { type Action, actions } from '../tables/actions.ts';
 import { adaptation, contrastMiss, gainMiss } from '../tables/adaptation.ts';
+import { heightAssumptions } from './heightWords.ts';
 import type { Block, Section } from './report.ts';
 import { degrees, kilograms, listInWords, newtonMetres, percent, signedPercent } from './words.ts';
 
@@ -127,6 +128,7 @@ function assumptions(results: Results): string[] {
     ...(results.question.action === 'knee extension' ? [unexplained(results)] : borrowed(results)),
     `The "give or take" is the model’s typical miss on the groups it was fitted to (${percent(gainMiss.value)} of the gain), not an interval for this athlete; differences under ${percent(contrastMiss.value)} of the better gain count as ties.`,
     ...assumedLimits(results),
+    ...heightAssumptions(results),
     'Everything is held still for the sum: no bounce, no momentum, seen from the side.',
     'A jump or a sprint is not forecast.',
   ];

@@ -1,3 +1,4 @@
+import type { MuscledJoint } from '../mechanics/lift.ts';
 import type { Work } from '../notebook/scenario.ts';
 import type { Sample } from '../physiology/exercise.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
@@ -5,6 +6,7 @@ import type { ProgramResult, Results } from '../run.ts';
 import { type ActionName, actions, isAction } from '../tables/actions.ts';
 import { tripped } from './cautions.ts';
 import { chartFrame } from './chartFrame.ts';
+import { heightSentences } from './heightWords.ts';
 import type { Block, Section } from './report.ts';
 import {
   degrees,
@@ -58,6 +60,7 @@ function exerciseLine(
   const unwritten = work.assumed ?? [];
   const filled =
     unwritten.length > 0 ? ` (${listInWords(unwritten)} not written: usual values taken)` : '';
+  const heights = planned ? heightSentences(work, jointOf(planned)) : '';
   if (work.kind === 'hold') {
     const index = anglesDeg.findIndex((deg) => deg >= (work.at * 180) / Math.PI - 1e-9);
     const best = isAction(work.of) ? athlete.groups[work.of].torque[index] : undefined;
@@ -67,7 +70,7 @@ function exerciseLine(
       : best === undefined
         ? ''
         : ` (best there about ${newtonMetres(best)})`;
-    return `Hold ${work.of} at ${degrees(work.at)}${asWritten(work.at, planned, scenario)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${filled}.`;
+    return `Hold ${work.of} at ${degrees(work.at)}${asWritten(work.at, planned, scenario)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${filled}.${heights}`;
   }
   const range = `${rangeDegrees(work.from, work.to)}${asWritten(work.to, planned, scenario)}`;
   const dose = `${work.sets} × ${work.reps}, tempo ${work.tempo.join('-')}, rest ${work.rest} s${filled}`;
@@ -76,7 +79,7 @@ function exerciseLine(
   const { load, heaviest } = planned.exercise;
   const known = planned.tested ? 'tested' : 'predicted, not tested';
   const { at } = planned.heaviest;
-  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}, ${percent(load / heaviest)} of the heaviest single over this range (${kilograms(heaviest)}, ${known}). The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${unsure(planned)}`;
+  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}, ${percent(load / heaviest)} of the heaviest single over this range (${kilograms(heaviest)}, ${known}). The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${heights}${unsure(planned)}`;
 }
 
 /** Joints that the included convention turns round. */
@@ -93,7 +96,7 @@ function asWritten(
   return differs ? ` (${degrees(Math.PI - angle)} included)` : '';
 }
 
-function jointOf({ exercise }: PlannedExercise): string {
+function jointOf({ exercise }: PlannedExercise): MuscledJoint {
   if (exercise.kind === 'lift') return exercise.range.lift.leading;
   return 'action' in exercise.of
     ? actions[exercise.of.action].joint

@@ -56,9 +56,10 @@ export interface WrittenMachine {
   readonly points: readonly { readonly angle: number; readonly torque: number }[];
 }
 
-/** A single the athlete has really lifted: range end in radians, kg. */
+/** A single the athlete has really lifted: range in radians, by default from its first angle; kg. */
 export interface MeasuredSingle {
   readonly lift: string;
+  readonly from?: number;
   readonly to: number;
   readonly best: number;
 }
@@ -103,7 +104,7 @@ function isTestedRange(single: MeasuredSingle, work: WrittenLift, lift: Lift): b
   return (
     single.lift === work.lift &&
     Math.abs(single.to - work.to) < degree &&
-    Math.abs(firstAngle(lift) - work.from) < 10 * degree
+    Math.abs((single.from ?? firstAngle(lift)) - work.from) < 10 * degree
   );
 }
 
