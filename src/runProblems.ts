@@ -73,8 +73,21 @@ export function loadProblems(
           ? unbalanced(source, work, work.lift)
           : tooWeak(source, work, plan.weak),
       ];
+    if (heaviest > mostSensible) return [nothingAsked(source, work)];
     return load > heaviest ? [tooHeavy(source, work, load, plan)] : [];
   });
+}
+
+/** No gym holds more, kg; a heavier single means that the load acts where it turns no joint. */
+const mostSensible = 1400;
+
+function nothingAsked(source: Source, work: LiftWork): Problem {
+  return {
+    code: 'nothing-asked',
+    message: `no weight makes the ${work.lift} hard from ${degreesOf(work.from)} to ${degreesOf(work.to)}: it turns no joint against its muscles there`,
+    at: source.at([...work.path, 'lift']),
+    hint: 'choose another range or, if the lift is declared here, check where its load acts',
+  };
 }
 
 function tooWeak(

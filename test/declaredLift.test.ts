@@ -81,6 +81,21 @@ describe('a declared lift that cannot be balanced', () => {
   });
 });
 
+describe('a declared lift whose load turns no joint', () => {
+  it('is refused where work uses it, and not given a heaviest single of tonnes', async () => {
+    const idle = withLift(
+      '  idle raise: { like: hip flexor raise, resistance: { kind: mass, on: thigh, along: 0, across: 0 cm } }\n',
+    ).replace(
+      'lift: back squat, from: 0 deg, to: 115 deg',
+      'lift: idle raise, from: 0 deg, to: 90 deg',
+    );
+    const { problems } = { problems: [], ...(await run('f.yaml', idle)) };
+    expect(problems?.map(({ message, hint }) => `${message} | ${hint}`)).toEqual([
+      'no weight makes the idle raise hard from 0° to 90°: it turns no joint against its muscles there | choose another range or, if the lift is declared here, check where its load acts',
+    ]);
+  });
+});
+
 describe('a measured machine at the hip', () => {
   it('asks its table in proportion to the load, on top of gravity', async () => {
     const machine = withLift(`  multi-hip machine:

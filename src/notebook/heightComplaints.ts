@@ -8,7 +8,8 @@ interface Complaint {
   readonly hint: string;
 }
 
-interface HeightAt {
+/** A leading angle and the height there, as the coach measures it. */
+export interface HeightAt {
   readonly angle: Radian;
   readonly value: Metre;
 }

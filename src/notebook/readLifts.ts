@@ -4,7 +4,7 @@ import { checkLift } from './checkLift.ts';
 import { complete, optional } from './complete.ts';
 import { didYouMean } from './didYouMean.ts';
 import type { Draft } from './draft.ts';
-import { liftNames } from './knownNames.ts';
+import { actionNames, liftNames } from './knownNames.ts';
 import type { DeclaredLiftFile } from './liftSchema.ts';
 import type { Expected, Reading } from './reading.ts';
 import {
@@ -62,7 +62,11 @@ export function readLifts(
   const known = new Map<string, Lift | undefined>(catalogue.map((lift) => [lift.name, lift]));
   for (const [name, draft] of Object.entries(declared ?? {})) {
     const path: Path = ['lifts', name];
-    if (liftNames.includes(name)) {
+    if (actionNames.includes(name)) {
+      const message = `"${name}" is a joint action, which a hold may name`;
+      const hint = `call the lift otherwise, for example "${name} of ours"`;
+      reading.refuse(path, { code: 'name-taken', message, hint, key: true });
+    } else if (liftNames.includes(name)) {
       const message = `"${name}" is a lift of the catalogue`;
       const hint = `call yours otherwise, for example "${name} of ours", and write like: ${name}`;
       reading.refuse(path, { code: 'name-taken', message, hint, key: true });

@@ -4,19 +4,14 @@ import { isHeightText } from './angleWords.ts';
 import { optional } from './complete.ts';
 import {
   beyondComplaint,
+  type HeightAt,
   severalComplaint,
   unbalancedComplaint,
   unfitComplaint,
 } from './heightComplaints.ts';
 import type { End, KneeLimit } from './range.ts';
 import { type Expected, type Reading, rad } from './reading.ts';
-import type { Height, Kilogram, Metre, Path, PlacedHeight, Radian, Subject } from './scenario.ts';
-
-/** A leading angle and the height there, as the coach measures it. */
-export interface HeightAt {
-  readonly angle: Radian;
-  readonly value: Metre;
-}
+import type { Height, Kilogram, Path, PlacedHeight, Radian, Subject } from './scenario.ts';
 
 /** What the model answers: the angle, or which heights there are. */
 export type HeightAnswer =

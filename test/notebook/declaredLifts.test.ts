@@ -188,6 +188,13 @@ describe('what a declared lift may not be', () => {
       ],
     ],
     [
+      'cable kickback',
+      'hip extension',
+      [
+        '26 [hip extension] "hip extension" is a joint action, which a hold may name | call the lift otherwise, for example "hip extension of ours"',
+      ],
+    ],
+    [
       '    support: seat',
       '    like: hip flexer raise\n    support: seat',
       [

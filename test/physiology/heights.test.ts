@@ -103,6 +103,29 @@ describe('angle to height and back', () => {
     expect(trips).toBeGreaterThan(3);
   });
 
+  const barred = standing.filter(
+    ({ resistance }) => resistance.kind === 'mass' && resistance.along > 0.5,
+  );
+  it.each(barred.map((lift) => [lift.name, lift] as const))('the bar of the %s', (_, lift) => {
+    const stance = new Stance(lift, man, 60);
+    const { resistance } = lift;
+    if (resistance.kind !== 'mass') throw new Error('no bar');
+    for (let deg = 45; deg <= Math.min(lift.rangeDeg[1], 135); deg += 7.5) {
+      const held = stance.posture(deg * radians);
+      if ('impossible' in held) continue;
+      const shoulders = held.placement.links[2];
+      if (!shoulders) throw new Error('no trunk');
+      // From the hip along the trunk and square to it, by hand; hanging hands an arm lower.
+      const { start, direction } = shoulders;
+      const onTrunk = resistance.along * trunk * Math.cos(direction);
+      const square = resistance.across * Math.sin(direction);
+      const height = start.y + onTrunk - square - (resistance.below === undefined ? 0 : arm);
+      const back = found(lift, { kind: 'pins', height }, 60);
+      expect(Math.abs(back.deg - deg)).toBeLessThan(0.06);
+    }
+    expect(barred).toHaveLength(13);
+  });
+
   it('of 14 standing lifts, so that the list above is no accident', () => {
     expect(standing).toHaveLength(14);
   });
