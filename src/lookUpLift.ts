@@ -16,22 +16,28 @@ export interface LookedUp {
 const usualBody = bodyOf({ reference: 'pooled', stature: 1.75, mass: 75, lengths: {}, limits: {} });
 const usualLoad = 40;
 
-/** Names of the catalogue by the joint that leads, in the order of the tables. */
-export function liftsByJoint(): ReadonlyMap<string, readonly string[]> {
+/** Names of lifts by the joint that leads, in the order of the tables; by default the catalogue's. */
+export function liftsByJoint(
+  among: readonly Lift[] = lifts,
+): ReadonlyMap<string, readonly string[]> {
   const names = new Map<string, string[]>();
-  for (const { leading, name } of lifts) names.set(leading, [...(names.get(leading) ?? []), name]);
+  for (const { leading, name } of among) names.set(leading, [...(names.get(leading) ?? []), name]);
   return names;
 }
 
 /**
  * Finds a lift and places the usual person in it.
  *
+ * @param among the lifts to look in; by default the catalogue's
  * @returns the lift with its end postures, or the nearest name if there is no such lift
  */
-export function lookUpLift(name: string): LookedUp | { readonly suggestion: string | undefined } {
-  const lift = lifts.find((entry) => entry.name === name);
+export function lookUpLift(
+  name: string,
+  among: readonly Lift[] = lifts,
+): LookedUp | { readonly suggestion: string | undefined } {
+  const lift = among.find((entry) => entry.name === name);
   if (!lift) {
-    const names = lifts.map((entry) => entry.name);
+    const names = among.map((entry) => entry.name);
     return { suggestion: didYouMean(name, names) };
   }
   const stance = new Stance(lift, usualBody, usualLoad);

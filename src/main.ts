@@ -44,7 +44,8 @@ program
   .command('lifts')
   .description('list the lifts, or draw one and say what is assumed of it')
   .argument('[name]', 'a lift, in quotes if its name has a space')
-  .action((name?: string) => showLifts(name));
+  .option('--file <scenario>', 'also the lifts that this scenario declares')
+  .action((name: string | undefined, options: { file?: string }) => showLifts(name, options.file));
 
 /** Evaluates each file; a file with problems gets no report, and the exit code says so. */
 async function report(
@@ -92,7 +93,10 @@ async function check(files: readonly string[], options: { out: string }): Promis
 }
 
 /** Prints the catalogue, or one lift with a drawing of its first and last posture. */
-async function showLifts(name?: string): Promise<void> {
+async function showLifts(name?: string, file?: string): Promise<void> {
+  const [scenario] = file === undefined ? [] : read([file]);
+  const known = scenario && (await liftsIn(scenario));
+  if (file !== undefined && !known) return;
   const [{ liftsByJoint, lookUpLift }, { liftDrawing, liftList, liftPage }, { renderTerminal }] =
     await Promise.all([
       import('./lookUpLift.ts'),
@@ -100,16 +104,29 @@ async function showLifts(name?: string): Promise<void> {
       import('./page/terminal.ts'),
     ]);
   if (name === undefined) {
-    process.stdout.write(`${renderTerminal(liftList(liftsByJoint()), width())}\n`);
+    process.stdout.write(`${renderTerminal(liftList(liftsByJoint(known)), width())}\n`);
     return;
   }
-  const found = lookUpLift(name);
+  const found = lookUpLift(name, known);
   if ('suggestion' in found) {
     const hint = found.suggestion === undefined ? '' : `; did you mean "${found.suggestion}"?`;
     refuse(`there is no lift "${name}"${hint}`);
     return;
   }
   process.stdout.write(`${liftDrawing(found)}\n\n${renderTerminal(liftPage(found), width())}\n`);
+}
+
+/** The lifts that a scenario may use; prints its problems. */
+async function liftsIn({ file, text }: Evaluated) {
+  const [{ liftsKnownTo }, { formatProblems }] = await Promise.all([
+    import('./run.ts'),
+    import('./notebook/problem.ts'),
+  ]);
+  const found = await liftsKnownTo(file, text);
+  if ('lifts' in found) return found.lifts;
+  process.stderr.write(`${formatProblems(found.problems, () => text)}\n`);
+  process.exitCode = 1;
+  return undefined;
 }
 
 /** Loaded on use, so that --help answers at once. */

@@ -12,11 +12,11 @@ import { fitScales, type MeasuredAction } from './inference/fitScales.ts';
 import { type Forecast, forecast, type Question, reachDeg } from './inference/forecast.ts';
 import { type Placed, rank } from './inference/ranking.ts';
 import { gridDeg } from './mechanics/angleGrid.ts';
-import type { Body } from './mechanics/posture.ts';
+import type { Lift } from './mechanics/lift.ts';
 import type { Problem } from './notebook/problem.ts';
+import type { AngleAt } from './notebook/readPlace.ts';
 import { readScenario } from './notebook/readScenario.ts';
 import type { LiftTest, LiftWork, Program, Scenario } from './notebook/scenario.ts';
-import type { Source } from './notebook/source.ts';
 import {
   type Athlete,
   athleteOf,
@@ -26,14 +26,14 @@ import {
   tableKneeExtension,
 } from './physiology/athlete.ts';
 import { bodyOf, estimatedLengths } from './physiology/body.ts';
-import { balancedEnds } from './physiology/hardPostures.ts';
+import { angleAtHeight } from './physiology/heights.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
 import { firstAngle, type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
-import { loadProblems, rigRemarks, testRemarks, unbalanced } from './runProblems.ts';
+import { liftBalance, loadProblems, rigRemarks, testRemarks, unbalanced } from './runProblems.ts';
 import { isAction } from './tables/actions.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
-import { liftNamed } from './tables/lifts.ts';
+import { liftNamed, lifts } from './tables/lifts.ts';
 
 /** One program, its block in kilograms and what it is expected to do. */
 export interface ProgramResult extends Forecast {
@@ -75,7 +75,7 @@ export type Run =
  * @returns results, or every problem found; a file with problems yields no results at all
  */
 export async function run(file: string, text: string): Promise<Run> {
-  const read = await readScenario(file, text);
+  const read = await readScenario(file, text, angleAt);
   if (read.problems) return { problems: read.problems };
   const { scenario, source, notes } = read;
   const { reference, mass } = scenario.subject;
@@ -84,18 +84,29 @@ export async function run(file: string, text: string): Promise<Run> {
   const kneeFit = fitKneeStrength(reference, mass, ofTheKnee);
   const scales = fitScales(reference, mass, measured);
   const untested = athleteWith(scenario, kneeFit, scales, {});
+  const catalogue = [...lifts, ...scenario.lifts];
+  const declared = scenario.lifts.map((lift) => liftBalance(source, lift, untested.body));
+  const unstable = declared.flatMap(({ problems }) => problems);
+  if (unstable.length > 0) return { problems: unstable };
   const singles = scenario.tests.filter((test) => test.kind === 'lift');
-  const calibrations = calibrateLifts(untested, singles);
+  const calibrations = calibrateLifts(untested, singles, catalogue);
   const unheld = singles.filter((_, i) => !Number.isFinite(calibrations[i]?.factor));
   if (unheld.length > 0)
-    return { problems: unheld.map((test) => unbalancedTest(source, test, untested.body)) };
-  const remarks = singles.flatMap((test, i) => testRemarks(source, test, calibrations, i));
-  const athlete = athleteWith(scenario, kneeFit, scales, liftFactors(calibrations));
+    return {
+      problems: unheld.map((test) =>
+        unbalanced(source, test, liftNamed(test.lift, catalogue), untested.body),
+      ),
+    };
+  const remarks = [
+    ...declared.flatMap(({ notes }) => notes),
+    ...singles.flatMap((test, i) => testRemarks(source, test, calibrations, i)),
+  ];
+  const athlete = athleteWith(scenario, kneeFit, scales, liftFactors(calibrations, catalogue));
   const plans = scenario.programs.map((program) =>
-    planProgram(program, athlete, scenario, singles, coefficients),
+    planProgram(program, athlete, scenario, singles, coefficients, catalogue),
   );
   const problems = scenario.programs.flatMap((program, i) =>
-    loadProblems(source, program, plans[i]?.exercises ?? []),
+    loadProblems(source, program, plans[i]?.exercises ?? [], athlete.body),
   );
   if (problems.length > 0) return { problems };
   const results = answer({ scenario, kneeFit, scales, calibrations, athlete }, plans);
@@ -105,18 +116,27 @@ export async function run(file: string, text: string): Promise<Run> {
   return { results, notes: [...notes, ...remarks, ...idle] };
 }
 
-function unbalancedTest(source: Source, test: LiftTest, body: Body): Problem {
-  const lift = liftNamed(test.lift);
-  const range = { lift, from: firstAngle(lift), to: test.to };
-  return unbalanced(source, test, balancedEnds(range, body, test.best));
+/** The catalogue's lifts and those a scenario declares, or what is wrong with the file. */
+export async function liftsKnownTo(
+  file: string,
+  text: string,
+): Promise<{ readonly lifts: readonly Lift[] } | { readonly problems: readonly Problem[] }> {
+  const { scenario, problems } = await readScenario(file, text, angleAt);
+  return scenario ? { lifts: [...lifts, ...scenario.lifts] } : { problems: problems ?? [] };
 }
+
+/** Lends the notebook, which knows no science, the model's answer to a height. */
+const angleAt: AngleAt = (subject, lift, height, load, stretch) => {
+  const guess = { usual: subject.mass, ...(load === undefined ? {} : { known: load }) };
+  return angleAtHeight(lift, bodyOf(subject), height, guess, stretch);
+};
 
 function answer(
   known: Pick<Results, 'scenario' | 'kneeFit' | 'scales' | 'calibrations' | 'athlete'>,
   plans: readonly Plan[],
 ): Results {
   const { scenario, athlete } = known;
-  const question = questionOf(scenario);
+  const question = questionOf(scenario, [...lifts, ...scenario.lifts]);
   const programs = scenario.programs.map((program, i): ProgramResult => {
     const plan = plans[i];
     if (!plan) throw new Error(`no plan for ${program.name}`);
@@ -170,7 +190,7 @@ function athleteWith(
 }
 
 /** The target, and every standing lift's range that a test or a program uses. */
-function questionOf(scenario: Scenario): Question {
+function questionOf(scenario: Scenario, catalogue: readonly Lift[]): Question {
   const { action, from, to, weeks } = scenario.target;
   if (!isAction(action)) throw new Error(`no action "${action}"`);
   const tested = scenario.tests.filter((test) => test.kind === 'lift');
@@ -178,14 +198,17 @@ function questionOf(scenario: Scenario): Question {
     work.filter((entry) => entry.kind === 'lift').filter(({ lowerOnly }) => !lowerOnly),
   );
   const ranges = [...tested, ...worked]
-    .map((entry) => ({ lift: liftNamed(entry.lift), from: startOf(entry), to: entry.to }))
+    .map((entry) => {
+      const lift = liftNamed(entry.lift, catalogue);
+      return { lift, from: startOf(entry, lift), to: entry.to };
+    })
     .filter(({ lift }) => lift.support === 'feet')
     .sort((a, b) => (a.lift.name < b.lift.name ? -1 : 1) * Number(a.lift !== b.lift) || a.to - b.to)
     .filter((range, i, all) => range.lift !== all[i - 1]?.lift || range.to !== all[i - 1]?.to);
   return { action, target: { from, to }, ranges, ...(weeks === undefined ? {} : { weeks }) };
 }
 
-/** Where a range begins: as written in a program; for a test, upright or the lift's own first angle. */
-function startOf(entry: LiftTest | LiftWork): number {
-  return 'from' in entry ? entry.from : firstAngle(liftNamed(entry.lift));
+/** Where a range begins: as written; for a test that does not say, at the lift's own first angle. */
+function startOf(entry: LiftTest | LiftWork, lift: Lift): number {
+  return entry.from ?? firstAngle(lift);
 }

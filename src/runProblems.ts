@@ -1,5 +1,8 @@
 /** What the model finds wrong with a scenario that reads well: each problem at its place. */
 import { type Calibration, isPlausible } from './inference/calibrateLifts.ts';
+import { balancedStretch } from './mechanics/balancedStretch.ts';
+import type { Lift } from './mechanics/lift.ts';
+import type { Body } from './mechanics/posture.ts';
 import type { Problem } from './notebook/problem.ts';
 import type { HoldWork, LiftTest, LiftWork, Program } from './notebook/scenario.ts';
 import type { Source } from './notebook/source.ts';
@@ -7,6 +10,7 @@ import type { HeldLoad } from './physiology/planHold.ts';
 import type { PlannedLowering } from './physiology/planLowering.ts';
 import type { PlannedExercise } from './physiology/planProgram.ts';
 import { actions } from './tables/actions.ts';
+import { jointReachDeg } from './tables/segmentEnds.ts';
 
 /** Tested singles that sit oddly beside the other tests: allowed, but worth a look. */
 export function testRemarks(
@@ -27,28 +31,59 @@ export function testRemarks(
   ];
 }
 
+/**
+ * Whether a declared lift can be stood in at all: a problem if nowhere in its range, a note if only
+ * in a part of it.
+ */
+export function liftBalance(
+  source: Source,
+  lift: Lift,
+  body: Body,
+): { readonly problems: readonly Problem[]; readonly notes: readonly Problem[] } {
+  const at = source.at(['lifts', lift.name], { key: true });
+  const [first, last] = lift.rangeDeg;
+  const held = balancedStretch(lift, body);
+  if (held && held[0] === first && held[1] === last) return { problems: [], notes: [] };
+  const code = 'cannot-balance';
+  if (held) {
+    const message = `with this body the ${lift.name} can be held in balance from ${held[0]}° to ${held[1]}° only, not from ${first}° to ${last}°`;
+    return { problems: [], notes: [{ code, message, at, hint: 'write that as its range' }] };
+  }
+  const elsewhere = balancedStretch(lift, body, jointReachDeg[lift.leading]);
+  const message = `with this body the ${lift.name} cannot be held in balance anywhere from ${first}° to ${last}°`;
+  const hint = elsewhere
+    ? `it can be from ${elsewhere[0]}° to ${elsewhere[1]}°: write that as its range, or check where the load acts and how the joints follow`
+    : 'check where the load acts, how the joints follow and which way each turns';
+  return { problems: [{ code, message, at, hint }], notes: [] };
+}
+
 /** What the model says cannot be done, each at its place in the file. */
 export function loadProblems(
   source: Source,
   program: Program,
   planned: readonly PlannedExercise[],
+  body: Body,
 ): Problem[] {
   return program.work.flatMap((work, i) => {
     const plan = planned[i];
     if (!plan) return [];
     if (work.kind === 'hold') return plan.hold ? holdProblems(source, work, plan.hold) : [];
     if (work.kind !== 'lift' || plan.exercise.kind !== 'lift') return [];
-    const { load, heaviest } = plan.exercise;
+    const { load, heaviest, range } = plan.exercise;
+    const { lift } = range;
     if (work.lowerOnly && plan.lowering)
-      return loweredProblems(source, work, plan.lowering, plan.balanced);
+      return loweredProblems(source, work, plan.lowering, () =>
+        unbalanced(source, work, lift, body),
+      );
     if (heaviest <= 0)
       return [
         plan.weak !== undefined
           ? tooWeak(source, work, plan.weak)
           : plan.rigUse?.unbalancedAt !== undefined
             ? unbalancedRig(source, work, load, plan.rigUse.unbalancedAt)
-            : unbalanced(source, work, plan.balanced),
+            : unbalanced(source, work, lift, body),
       ];
+    if (heaviest > mostSensible) return [nothingAsked(source, work)];
     return [
       ...(load > heaviest ? [tooHeavy(source, work, load, plan)] : rigProblems(source, work, plan)),
       ...(plan.lowering ? heavierProblems(source, work, plan.lowering, load) : []),
@@ -121,6 +156,18 @@ export function rigRemarks(
   });
 }
 
+/** No gym holds more, kg; a heavier single means that the load acts where it turns no joint. */
+const mostSensible = 1400;
+
+function nothingAsked(source: Source, work: LiftWork): Problem {
+  return {
+    code: 'nothing-asked',
+    message: `no weight makes the ${work.lift} hard from ${degreesOf(work.from)} to ${degreesOf(work.to)}: it turns no joint against its muscles there`,
+    at: source.at([...work.path, 'lift']),
+    hint: 'choose another range or, if the lift is declared here, check where its load acts',
+  };
+}
+
 function tooWeak(
   source: Source,
   work: LiftWork,
@@ -144,9 +191,9 @@ function loweredProblems(
   source: Source,
   work: LiftWork,
   { load, heaviest, control }: PlannedLowering,
-  balanced: PlannedExercise['balanced'],
+  whyUnbalanced: () => Problem,
 ): Problem[] {
-  if (control.state === 'unbalanced') return [unbalanced(source, work, balanced)];
+  if (control.state === 'unbalanced') return [whyUnbalanced()];
   const range = `${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)}`;
   const [code, at] = ['no-control', source.at([...work.path, 'load'])];
   if (load === 0 && work.load.kind !== 'mass') {
@@ -236,9 +283,13 @@ function holdProblems(source: Source, work: HoldWork, { state, effort }: HeldLoa
 export function unbalanced(
   source: Source,
   entry: LiftWork | LiftTest,
-  ends: readonly [number, number] | undefined,
+  lift: Lift,
+  body: Body,
 ): Problem {
-  const nearest = ends ? `; it can be from ${degreesOf(ends[0])} to ${degreesOf(ends[1])}` : '';
+  const from = entry.from ?? (lift.rangeDeg[0] * Math.PI) / 180;
+  const ends = [from, entry.to].map((angle) => (angle * 180) / Math.PI);
+  const held = balancedStretch(lift, body, [Math.min(...ends), Math.max(...ends)]);
+  const nearest = held ? `; it can be from ${Math.round(held[0])}° to ${Math.round(held[1])}°` : '';
   return {
     code: 'cannot-balance',
     message: `the ${entry.lift} to ${degreesOf(entry.to)} cannot be held in balance over the foot with this body${nearest}`,

@@ -104,6 +104,31 @@ describe('lifts', () => {
     expect(ran.stdout).toContain('Takes chains and bands.');
   });
 
+  it('draws and lists a lift that a scenario declares', () => {
+    const file = join(folder, 'own-lift.yaml');
+    const scenario = readFileSync('scenarios/ski-deep-range.yaml', 'utf8');
+    const own = 'lifts:\n  cambered squat: { like: back squat, assumed: [The bar hangs low.] }\n';
+    writeFileSync(file, scenario.replace('target:', `${own}target:`));
+    const drawn = command('lifts', 'cambered squat', '--file', file);
+    expect(drawn.stderr).toBe('');
+    expect(drawn.status).toBe(0);
+    expect(drawn.stdout).toContain('#');
+    expect(drawn.stdout).toContain('- The bar hangs low.');
+    expect(command('lifts', '--file', file).stdout).toContain('cambered squat');
+    expect(command('lifts', 'cambered squat').status).toBe(2);
+  });
+
+  it('says what is wrong with the scenario that should declare it, exits 1', () => {
+    const file = join(folder, 'bad-lift.yaml');
+    const scenario = readFileSync('scenarios/ski-deep-range.yaml', 'utf8');
+    writeFileSync(file, scenario.replace('target:', 'lifts: { x: { like: back sqat } }\ntarget:'));
+    const ran = command('lifts', 'x', '--file', file);
+    expect(ran.status).toBe(1);
+    expect(ran.stdout).toBe('');
+    expect(ran.stderr).toContain('like is "back sqat"; the catalogue has no such lift\n');
+    expect(ran.stderr).toContain('did you mean "back squat"?');
+  });
+
   it('suggests the nearest name', () => {
     const ran = command('lifts', 'bak squat');
     expect(ran.status).toBe(2);

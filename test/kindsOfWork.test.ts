@@ -114,7 +114,7 @@ describe('lowering that cannot be done, in whole messages', () => {
       'training: 4 years, limits: { ankle dorsiflexion: 5 deg } }',
     );
     expect(await problemsOf(stiff)).toEqual([
-      '10 [105 deg] the back squat to 105° cannot be held in balance over the foot with this body; it can be from 0° to 60° | check the segment lengths and the ankle limit, or end the range earlier',
+      '10 [105 deg] the back squat to 105° cannot be held in balance over the foot with this body; it can be from 0° to 66° | check the segment lengths and the ankle limit, or end the range earlier',
     ]);
   });
 });

@@ -46,6 +46,16 @@ describe('README', () => {
     expect(Object.keys(results?.scenario.bands ?? {})).toEqual(['rack loops', 'home loops']);
   });
 
+  it('its declared lifts are good ones', async () => {
+    const [yaml = '', , own = ''] = blocks('yaml');
+    const { results, problems } = { results: undefined, ...(await run('README.yaml', yaml + own)) };
+    expect(formatProblems(problems ?? [], () => yaml + own)).toBe('');
+    expect(results?.scenario.lifts.map(({ name }) => name)).toEqual([
+      'safety bar squat',
+      'cable kickback',
+    ]);
+  });
+
   it('the report it shows is cut from the golden one', () => {
     const report = readFileSync('reports/ski-deep-range.md', 'utf8');
     const shown = readme.split('## The report it gives')[1]?.split('Below that')[0] ?? '';

@@ -39,7 +39,7 @@ describe('what the posture cannot hold', () => {
     const stiff = text.replace('ankle dorsiflexion: 34 deg', 'ankle dorsiflexion: 8 deg');
     expect(await problemsOf(stiff)).toBe(
       [
-        'athlete.yaml:24:9: the back squat to 110° cannot be held in balance over the foot with this body; it can be from 0° to 80°',
+        'athlete.yaml:24:9: the back squat to 110° cannot be held in balance over the foot with this body; it can be from 0° to 79°',
         '    to: 110 deg',
         '        ^^^^^^^',
         '  hint: check the segment lengths and the ankle limit, or end the range earlier',

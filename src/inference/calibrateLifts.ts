@@ -3,7 +3,7 @@ import type { Athlete, LiftFactors } from '../physiology/athlete.ts';
 import { heaviestLoad, stickingPoint } from '../physiology/heaviestLoad.ts';
 import { firstAngle, type MeasuredSingle } from '../physiology/planProgram.ts';
 import { restingCapacity } from '../physiology/trainedState.ts';
-import { liftNamed, lifts } from '../tables/lifts.ts';
+import { liftNamed } from '../tables/lifts.ts';
 import { liftingStrength } from '../tables/strength.ts';
 
 /** A tested single beside what the torque curves alone predict. */
@@ -25,11 +25,12 @@ export interface Calibration {
 export function calibrateLifts(
   athlete: Athlete,
   singles: readonly MeasuredSingle[],
+  catalogue: readonly Lift[],
 ): Calibration[] {
   const capacity = restingCapacity(athlete);
   return singles.map((single) => {
-    const lift = liftNamed(single.lift);
-    const range = { lift, from: firstAngle(lift), to: single.to };
+    const lift = liftNamed(single.lift, catalogue);
+    const range = { lift, from: single.from ?? firstAngle(lift), to: single.to };
     return {
       single,
       predicted: heaviestLoad(range, athlete.body, capacity),
@@ -62,17 +63,22 @@ function isAlike(a: Lift, b: Lift): boolean {
  * Strength factors of every lift of the catalogue: its own tests by range end; without a test the
  * geometric mean over tested lifts of its kind; else lifting over holding strength.
  */
-export function liftFactors(calibrations: readonly Calibration[]): LiftFactors {
+export function liftFactors(
+  calibrations: readonly Calibration[],
+  catalogue: readonly Lift[],
+): LiftFactors {
   const factorsOf = (lift: Lift) => {
     const own = calibrations.filter(({ single }) => single.lift === lift.name);
     if (own.length > 0)
       return own
         .map(({ single, factor }) => ({ to: single.to, factor }))
         .sort((a, b) => a.to - b.to);
-    const alike = calibrations.filter(({ single }) => isAlike(liftNamed(single.lift), lift));
+    const alike = calibrations.filter(({ single }) =>
+      isAlike(liftNamed(single.lift, catalogue), lift),
+    );
     const logs = alike.map(({ factor }) => Math.log(factor));
     const mean = logs.reduce((sum, log) => sum + log, 0) / logs.length;
     return [{ to: 0, factor: logs.length > 0 ? Math.exp(mean) : liftingStrength.value }];
   };
-  return Object.fromEntries(lifts.map((lift) => [lift.name, factorsOf(lift)]));
+  return Object.fromEntries(catalogue.map((lift) => [lift.name, factorsOf(lift)]));
 }

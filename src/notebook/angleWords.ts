@@ -10,6 +10,10 @@ const depthWords =
  */
 export const isDepthWord = (text: string): boolean => !/\d/.test(text) && depthWords.test(text);
 
+/** Whether a text means a height instead of an angle: thigh level, a box or pins; never throws. */
+export const isHeightText = (text: string): boolean =>
+  /^\s*(thighs? level|box|pins?)\b/i.test(text);
+
 /**
  * Writes an example of an angle in a file's convention: 75 deg of flexion is 105 deg included.
  *

@@ -1,4 +1,5 @@
-import { lifts, takesBands, takesChains } from '../tables/lifts.ts';
+import type { Lift } from '../mechanics/lift.ts';
+import { takesBands, takesChains } from '../tables/lifts.ts';
 import { didYouMean } from './didYouMean.ts';
 import type { Reading } from './reading.ts';
 import type { Path } from './scenario.ts';
@@ -6,14 +7,18 @@ import type { Path } from './scenario.ts';
 /** What an entry of work may be done with besides its load. */
 export type EquipmentKind = 'machine' | 'chains' | 'bands';
 
-/** Names that the file describes, by kind. */
-export type EquipmentNames = Readonly<Record<EquipmentKind, readonly string[]>>;
+/** Names that the file describes, by kind; of machines also the joint that each turns. */
+export interface EquipmentNames {
+  readonly machine: ReadonlyMap<string, string>;
+  readonly chains: readonly string[];
+  readonly bands: readonly string[];
+}
 
 const kinds = {
   machine: {
     group: 'machines',
     what: 'machine',
-    isTaken: ({ resistance }: (typeof lifts)[number]) => resistance.kind === 'machine torque',
+    isTaken: ({ resistance }: Lift) => resistance.kind === 'machine torque',
   },
   chains: { group: 'chains', what: 'set of chains', isTaken: takesChains },
   bands: { group: 'bands', what: 'set of bands', isTaken: takesBands },
@@ -26,20 +31,36 @@ const kinds = {
  */
 export function checkEquipment(
   reading: Reading,
-  work: { readonly lift?: string | undefined } & {
-    readonly [Kind in EquipmentKind]?: string | undefined;
-  },
+  work: { readonly [Kind in EquipmentKind]?: string | undefined },
+  lift: Lift | undefined,
   path: Path,
   names: EquipmentNames,
 ): void {
-  const lift = lifts.find(({ name }) => name === work.lift);
   for (const kind of ['machine', 'chains', 'bands'] as const) {
     const written = work[kind];
     if (written === undefined) continue;
     const at = [...path, kind];
     if (lift && !kinds[kind].isTaken(lift)) refuseLift(reading, lift.name, kind, at);
-    if (!names[kind].includes(written)) refuseName(reading, written, kind, names[kind], at);
+    const known = [...(kind === 'machine' ? names.machine.keys() : names[kind])];
+    if (!known.includes(written)) refuseName(reading, written, kind, known, at);
   }
+  if (lift) checkMachineJoint(reading, work.machine, lift, path, names.machine);
+}
+
+/** Refuses a machine that was measured at another joint than the lift's. */
+function checkMachineJoint(
+  reading: Reading,
+  machine: string | undefined,
+  lift: Lift,
+  path: Path,
+  joints: EquipmentNames['machine'],
+): void {
+  const joint = machine === undefined ? undefined : joints.get(machine);
+  if (joint === undefined || joint === lift.leading) return;
+  if (lift.resistance.kind !== 'machine torque') return;
+  const message = `"${machine}" turns the ${joint}, but the ${lift.name} is led by the ${lift.leading}`;
+  const hint = `write joint: ${lift.leading} under the machine if it was measured there`;
+  reading.refuse([...path, 'machine'], { code: 'wrong-machine', message, hint });
 }
 
 function refuseLift(reading: Reading, lift: string, kind: EquipmentKind, path: Path): void {

@@ -63,6 +63,14 @@ export const quantity = (
 };
 
 /**
+ * An end of a lift's range: an angle, or a height where the lift stands on the floor.
+ *
+ * @param about what it ends, for the JSON Schema; never throws
+ */
+export const liftEnd = (about: string, example: string) =>
+  quantity('angle', `${about}; standing also thigh level, box 42 cm, pins 95 cm`, example);
+
+/**
  * A whole number from 1 to `most`.
  *
  * @param least why it cannot be less than 1
@@ -96,6 +104,18 @@ export const oneOf = <const Name extends string>(
     })
     .describe(about)
     .meta({ examples: names.slice(0, 1) });
+
+/**
+ * The name of something that the file itself may declare: looked up when the file is read.
+ *
+ * @param kind what the names name, for messages
+ * @param names those that are always known; the first is the example; never throws
+ */
+export const nameOf = (kind: string, names: readonly string[], about: string) =>
+  z
+    .string({ error: must(`the name of a ${kind}`) })
+    .describe(about)
+    .meta({ examples: [...names] });
 
 /**
  * The message for a value that should have been a group or list; never throws.

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, group, must, oneOf, quantity, text } from './field.ts';
+import { count, group, liftEnd, must, nameOf, oneOf, quantity, text } from './field.ts';
 import { actionNames, liftNames } from './knownNames.ts';
 
 const load = z
@@ -20,12 +20,12 @@ const reps = count('Repetitions a set', 50, 'a set has at least 1 repetition', 6
 const rest = quantity('time', 'Rest between sets (default 120 s)', '120 s').optional();
 
 const liftWork = z.strictObject({
-  lift: oneOf('lift', liftNames, 'The lift done'),
+  lift: nameOf('lift', liftNames, 'The lift done'),
   machine: text('Name of an entry of machines').optional(),
   chains: text('Name of an entry of chains').optional(),
   bands: text('Name of an entry of bands').optional(),
-  from: quantity('angle', 'Start of the range', '0 deg'),
-  to: quantity('angle', 'End of the range', '115 deg'),
+  from: liftEnd('Start of the range', '0 deg'),
+  to: liftEnd('End of the range', '115 deg'),
   load: load.optional(),
   reserve: z
     .number({ error: must('a number of repetitions left') })
@@ -53,12 +53,12 @@ const liftWork = z.strictObject({
 });
 
 const holdWork = z.strictObject({
-  hold: oneOf(
+  hold: nameOf(
     'joint action or lift',
     [...actionNames, ...liftNames],
     'The joint action or lift held still',
   ),
-  at: quantity('angle', 'Joint angle of the hold', '90 deg'),
+  at: liftEnd('Joint angle of the hold', '90 deg'),
   effort: quantity('share', 'Share of the strongest hold possible', '90 %'),
   sets,
   reps,

@@ -1,9 +1,11 @@
 import { degreesText, isAbove, type Reading, rad } from './reading.ts';
-import type { Path, Radian } from './scenario.ts';
+import type { Path, PlacedHeight, Radian } from './scenario.ts';
 
 /** One end of a range: its anatomical angle and where the file says so. */
-interface End {
+export interface End {
   readonly angle: Radian;
+  /** The height it was written as, if it was. */
+  readonly placed?: PlacedHeight;
   readonly path: Path;
 }
 
@@ -45,23 +47,25 @@ export function readEnd(
  * Reads `from` and `to` of a group.
  *
  * Included angles fall while flexion rises, so a file with that convention may write the range in
- * either order; a file with flexion writes the smaller angle first.
+ * either order, and so may one end that is a height; else the smaller angle comes first.
  *
  * @param path of the group that holds them
+ * @param read reads one end
  * @returns the ends by rising flexion, or undefined; problems are collected, never thrown
  */
 export function readRange(
   reading: Reading,
   raw: { readonly from?: string | undefined; readonly to?: string | undefined },
   path: Path,
-  joint: string,
+  read: (raw: string | undefined, path: Path) => End | undefined,
 ): Range | undefined {
-  const from = readEnd(reading, raw.from, [...path, 'from'], joint);
-  const to = readEnd(reading, raw.to, [...path, 'to'], joint);
+  const from = read(raw.from, [...path, 'from']);
+  const to = read(raw.to, [...path, 'to']);
   if (!from || !to) return undefined;
   if (isAbove(to.angle, from.angle)) return { from, to };
   const isEqual = !isAbove(from.angle, to.angle);
-  if (!isEqual && reading.convention === 'included') return { from: to, to: from };
+  const eitherOrder = reading.convention === 'included' || from.placed || to.placed;
+  if (!isEqual && eitherOrder) return { from: to, to: from };
   const message = isEqual
     ? `from and to are both ${raw.to}; a range needs two different angles`
     : `from is ${raw.from} and to is ${raw.to}; from must be the smaller one`;

@@ -3,7 +3,7 @@ import { speedBoundsDeg } from '../tables/forceVelocity.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
 import type { IsokineticWorkFile } from './programSchema.ts';
-import { checkKneeLimit, type KneeLimit, type Range, readRange } from './range.ts';
+import { checkKneeLimit, type KneeLimit, type Range, readEnd, readRange } from './range.ts';
 import { type Expected, isAbove, type Reading, rad } from './reading.ts';
 import type { IsokineticWork, Path } from './scenario.ts';
 import { defaultRest, effort, rest } from './workQuantities.ts';
@@ -39,7 +39,7 @@ export function readIsokinetic(
 ): IsokineticWork | undefined {
   const name = work.isokinetic;
   const joint = (name === undefined ? undefined : actionNamed(name)?.joint) ?? 'knee';
-  const range = readRange(reading, work, path, joint);
+  const range = readRange(reading, work, path, (raw, at) => readEnd(reading, raw, at, joint));
   if (name !== undefined && range) checkKnownRange(reading, name, range, joint);
   if (joint === 'knee') checkKneeLimit(reading, range?.to, kneeLimit, `isokinetic ${name}`);
   return complete<IsokineticWork>({

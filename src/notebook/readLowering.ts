@@ -1,4 +1,4 @@
-import { lifts } from '../tables/lifts.ts';
+import type { Lift } from '../mechanics/lift.ts';
 import { dimensionOf } from './quantity.ts';
 import type { Expected, Reading } from './reading.ts';
 import type { LiftWork, Load, Path } from './scenario.ts';
@@ -87,11 +87,11 @@ const bodyWeight = /^\s*body\s*-?\s*weight\s*$/i;
 export function readBodyWeight(
   reading: Reading,
   work: LoweringDraft,
+  lift: Lift | undefined,
   path: Path,
 ): { readonly read: Load | undefined } | undefined {
   if (work.load === undefined || !bodyWeight.test(work.load)) return undefined;
   const at = [...path, 'load'];
-  const lift = lifts.find(({ name }) => name === work.lift);
   if (!isLowerOnly(work)) {
     const message = 'load is body weight; that is read for work that is lowered only';
     const hint =

@@ -41,6 +41,8 @@ function readMachine(
   draft: NonNullable<Draft<MachineFile>>,
   path: Path,
 ): Machine | undefined {
+  // A joint that is written wrongly is reported; its angles are then only checked for their unit.
+  const joint = draft.joint ?? 'knee';
   const torquePath = [...path, 'torque'];
   const entries = Object.entries(draft.torque ?? {});
   if (draft.torque && entries.length < 2) {
@@ -49,13 +51,13 @@ function readMachine(
   }
   const points = entries.flatMap(([name, raw]) => {
     const at = [...torquePath, name];
-    // Every machine of the catalogue turns the knee.
-    const angle = reading.angle(at, name, 'knee', { key: true });
+    const angle = reading.angle(at, name, joint, { key: true });
     const value = reading.quantity(at, raw, torque);
     return angle === undefined || value === undefined ? [] : [{ angle, torque: value, path: at }];
   });
   const sorted = distinctAngles(reading, points, torquePath);
   return complete<Machine>({
+    joint,
     load: reading.quantity([...path, 'load'], draft.load, load),
     points: sorted.map(({ angle, torque: value }) => ({ angle, torque: value })),
     path,

@@ -6,7 +6,9 @@ import type { KneeLimit } from './range.ts';
 import { readBands } from './readBands.ts';
 import { readChains } from './readChains.ts';
 import { Reading } from './reading.ts';
+import { declaredLifts, readLifts } from './readLifts.ts';
 import { readMachines } from './readMachines.ts';
+import type { AngleAt, Standing } from './readPlace.ts';
 import { readPrograms } from './readPrograms.ts';
 import { readSubject } from './readSubject.ts';
 import { readTarget } from './readTarget.ts';
@@ -44,14 +46,19 @@ type FileDraft = NonNullable<Draft<ScenarioFile>>;
  *
  * @param file the name to show in problems
  * @param text what the file holds
+ * @param angleAt turns heights into angles; the notebook itself knows no body
  * @returns the scenario, or its problems sorted by place; rejects only on a fault of ours
  */
-export async function readScenario(file: string, text: string): Promise<ReadScenario> {
+export async function readScenario(
+  file: string,
+  text: string,
+  angleAt?: AngleAt,
+): Promise<ReadScenario> {
   const { source, problems } = readSource(file, text);
   if (problems) return { problems: sortProblems(problems) };
   const { draft, problems: shape } = readShape(source);
   const reading = new Reading(source, await loadUnitTable(), draft?.angles);
-  const scenario = draft && convert(reading, draft);
+  const scenario = draft && convert(reading, draft, angleAt);
   const all = sortProblems([...shape, ...reading.problems]);
   if (all.length > 0) return { problems: all };
   if (!scenario) throw new Error(`${file}: a value was left out without a problem`);
@@ -65,29 +72,48 @@ function readShape(source: Source): { draft: Draft<ScenarioFile>; problems: read
   return { draft: draftOf<ScenarioFile>(source.value, broken), problems };
 }
 
-function convert(reading: Reading, draft: FileDraft): Scenario | undefined {
+function convert(
+  reading: Reading,
+  draft: FileDraft,
+  angleAt: AngleAt | undefined,
+): Scenario | undefined {
   const isGroup = draft.group !== undefined && draft.athlete === undefined;
   const kneeLimit = kneeLimitOf(reading, draft);
+  const lifts = readLifts(reading, draft.lifts);
   const equipment = {
-    machine: Object.keys(draft.machines ?? {}),
+    machine: machineJoints(draft),
     chains: Object.keys(draft.chains ?? {}),
     bands: Object.keys(draft.bands ?? {}),
   };
+  const subject = readSubject(reading, draft);
+  const standing: Standing = { subject, kneeLimit, angleAt };
   const isOnePerson = Object.hasOwn(Object(reading.source.value), 'athlete');
+  const tests = readTests(reading, draft.tests, isOnePerson && !isGroup, { ...standing, lifts });
+  const tested = tests.flatMap((test) =>
+    test.kind === 'lift' ? (test.heights ?? []).map((placed) => ({ lift: test.lift, placed })) : [],
+  );
   return complete<Scenario>({
     file: reading.source.file,
     title: draft.title,
     ...optional('note', draft.note),
     convention: draft.angles,
-    subject: readSubject(reading, draft),
-    tests: readTests(reading, draft.tests, isOnePerson && !isGroup),
+    subject,
+    tests,
     target: readTarget(reading, draft.target, kneeLimit),
+    lifts: declaredLifts(lifts),
     machines: readMachines(reading, draft.machines),
     chains: readChains(reading, draft.chains),
     bands: readBands(reading, draft.bands),
     ...optional('minutesPerWeek', draft.limits?.['minutes per week']),
-    programs: readPrograms(reading, draft.programs, { equipment, kneeLimit }),
+    programs: readPrograms(reading, draft.programs, { ...standing, tested, lifts, equipment }),
   });
+}
+
+/** The joint that each machine of the file turns. */
+function machineJoints({ machines = {} }: FileDraft): ReadonlyMap<string, string> {
+  return new Map(
+    Object.entries(machines).map(([name, machine]) => [name, machine?.joint ?? 'knee']),
+  );
 }
 
 /** Read apart from the subject, whose other values may be wrong; that is reported there. */

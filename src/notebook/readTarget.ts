@@ -1,7 +1,7 @@
 import { actionNamed } from '../tables/actions.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
-import { checkKneeLimit, type KneeLimit, type Range, readRange } from './range.ts';
+import { checkKneeLimit, type KneeLimit, type Range, readEnd, readRange } from './range.ts';
 import { degreesText, type Expected, isAbove, type Reading, rad } from './reading.ts';
 import type { Path, Target } from './scenario.ts';
 import type { TargetFile } from './schema.ts';
@@ -38,7 +38,7 @@ export function readTarget(
   const path: Path = ['target'];
   const action = target.action === undefined ? undefined : actionNamed(target.action);
   const joint = action?.joint ?? 'knee';
-  const range = readRange(reading, target, path, joint);
+  const range = readRange(reading, target, path, (raw, at) => readEnd(reading, raw, at, joint));
   if (range) {
     checkBounds(reading, range, joint, action?.rangeDeg ?? kneeRangeDeg);
     if (joint === 'knee') checkKneeLimit(reading, range.to, limit, 'target');

@@ -1,10 +1,11 @@
 import { actionNamed } from '../tables/actions.ts';
-import { lifts } from '../tables/lifts.ts';
 import { complete, optional } from './complete.ts';
 import { distinctAngles } from './distinctAngles.ts';
 import type { Draft } from './draft.ts';
-import { checkDepth, checkLiftRange, readEnd } from './range.ts';
+import { checkDepth, checkLiftRange, type End, readRange } from './range.ts';
 import { type Expected, isAbove, type Reading, rad } from './reading.ts';
+import { type KnownLifts, namedLift } from './readLifts.ts';
+import { heightsOf, readPlace, type Standing } from './readPlace.ts';
 import type { LiftTest, NewtonMetre, Path, Radian, Test, TorqueTest } from './scenario.ts';
 import type { LiftTestFile, TorqueTestFile } from './testSchema.ts';
 
@@ -27,12 +28,14 @@ const mostTorque = 1000;
  *
  * @param reading collects problems: units, angles given twice, torques no knee makes, no tests
  * @param needed false for a group, whose strength comes from published data
+ * @param around lifts a test may name, and whose body ends a range at a height
  * @returns the tests in SI with anatomical angles, those that could be read; never throws
  */
 export function readTests(
   reading: Reading,
   tests: readonly (TestDraft | undefined)[] | undefined,
   needed: boolean,
+  around: Standing & { readonly lifts: KnownLifts },
 ): readonly Test[] {
   const written: unknown = Object(reading.source.value).tests;
   const isEmpty = Array.isArray(written) && written.length === 0;
@@ -47,7 +50,9 @@ export function readTests(
   return (tests ?? []).flatMap((test, index) => {
     if (test === undefined) return [];
     const path: Path = ['tests', index];
-    const read = isTorque(test) ? torqueTest(reading, test, path) : liftTest(reading, test, path);
+    const read = isTorque(test)
+      ? torqueTest(reading, test, path)
+      : liftTest(reading, test, path, around);
     return read ? [read] : [];
   });
 }
@@ -129,17 +134,30 @@ function readNeighbours(
   return neighbours;
 }
 
-function liftTest(reading: Reading, test: LiftDraft, path: Path): LiftTest | undefined {
-  const lift = lifts.find(({ name }) => name === test.lift);
-  const to = readEnd(reading, test.to, [...path, 'to'], lift?.leading ?? 'knee');
-  if (lift && to) checkLiftRange(reading, lift, [to]);
+function liftTest(
+  reading: Reading,
+  test: LiftDraft,
+  path: Path,
+  around: Standing & { readonly lifts: KnownLifts },
+): LiftTest | undefined {
+  const lift = namedLift(reading, test.lift, [...path, 'lift'], around.lifts);
+  const load = reading.quantity([...path, 'best'], test.best, best);
+  const read = (raw: string | undefined, at: Path) =>
+    readPlace(reading, raw, at, { lift, load, ...around });
+  const hasFrom = Object.hasOwn(test, 'from');
+  const range = hasFrom ? readRange(reading, test, path, read) : undefined;
+  const to = hasFrom ? range?.to : read(test.to, [...path, 'to']);
+  const ends: readonly End[] = [range?.from, to].filter((end) => end !== undefined);
+  if (lift) checkLiftRange(reading, lift, ends);
   if (lift) checkDepth(reading, lift, to, 'range');
   return complete<LiftTest>({
     kind: 'lift',
     lift: test.lift,
     ...optional('date', test.date),
+    ...optional('from', range?.from.angle),
     to: to?.angle,
-    best: reading.quantity([...path, 'best'], test.best, best),
+    best: load,
+    ...heightsOf(ends),
     path,
   });
 }

@@ -1,21 +1,17 @@
+import type { Lift } from '../mechanics/lift.ts';
 import { actionNamed } from '../tables/actions.ts';
-import { lifts } from '../tables/lifts.ts';
 import { checkEquipment, type EquipmentNames } from './checkEquipment.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
+import { actionNames } from './knownNames.ts';
 import type { HoldWorkFile, IsokineticWorkFile, LiftWorkFile } from './programSchema.ts';
-import {
-  checkDepth,
-  checkKneeLimit,
-  checkLiftRange,
-  type KneeLimit,
-  readEnd,
-  readRange,
-} from './range.ts';
+import { checkDepth, checkKneeLimit, checkLiftRange, readRange } from './range.ts';
 import { readIsokinetic } from './readIsokinetic.ts';
 import type { Reading } from './reading.ts';
+import { type KnownLifts, namedLift } from './readLifts.ts';
 import { readLoad } from './readLoad.ts';
 import { checkLoweredLoad, isLowerOnly, readBodyWeight, readLoweringLoad } from './readLowering.ts';
+import { heightsOf, readPlace, type Standing } from './readPlace.ts';
 import type { HoldWork, LiftWork, Load, Path, Second, Work } from './scenario.ts';
 import { defaultRest, effort, rest } from './workQuantities.ts';
 
@@ -24,9 +20,9 @@ type HoldDraft = NonNullable<Draft<HoldWorkFile>>;
 type IsokineticDraft = NonNullable<Draft<IsokineticWorkFile>>;
 
 /** What work is held against. */
-export interface Surroundings {
+export interface Surroundings extends Standing {
+  readonly lifts: KnownLifts;
   readonly equipment: EquipmentNames;
-  readonly kneeLimit: KneeLimit | undefined;
 }
 
 const defaultTempo = '2-0-1';
@@ -60,19 +56,23 @@ function readLift(
   path: Path,
   around: Surroundings,
 ): LiftWork | undefined {
-  const lift = lifts.find(({ name }) => name === work.lift);
+  const lift = namedLift(reading, work.lift, [...path, 'lift'], around.lifts);
   const joint = lift?.leading ?? 'knee';
-  const range = readRange(reading, work, path, joint);
+  const load = readLiftLoad(reading, work, lift, path);
+  const mass = load?.kind === 'mass' ? load.mass : undefined;
+  const range = readRange(reading, work, path, (raw, at) =>
+    readPlace(reading, raw, at, { lift, load: mass, ...around }),
+  );
   if (lift && range) checkLiftRange(reading, lift, [range.from, range.to]);
   if (lift) checkDepth(reading, lift, range?.to, 'range');
   if (joint === 'knee') checkKneeLimit(reading, range?.to, around.kneeLimit, work.lift ?? 'work');
-  checkEquipment(reading, work, path, around.equipment);
+  checkEquipment(reading, work, lift, path, around.equipment);
   return complete<LiftWork>({
     kind: 'lift',
     lift: work.lift,
     from: range?.from.angle,
     to: range?.to.angle,
-    load: readLiftLoad(reading, work, path),
+    load,
     sets: work.sets,
     reps: work.reps,
     tempo: readTempo(reading, work.tempo ?? defaultTempo, [...path, 'tempo']),
@@ -82,13 +82,19 @@ function readLift(
     ...optional('loweringLoad', readLoweringLoad(reading, work, path)),
     ...optional('chains', work.chains),
     ...optional('bands', work.bands),
+    ...heightsOf([range?.from, range?.to]),
     ...optional('assumed', assumedOf(work, ['tempo', 'rest'])),
     path,
   });
 }
 
-function readLiftLoad(reading: Reading, work: LiftDraft, path: Path): Load | undefined {
-  const body = readBodyWeight(reading, work, path);
+function readLiftLoad(
+  reading: Reading,
+  work: LiftDraft,
+  lift: Lift | undefined,
+  path: Path,
+): Load | undefined {
+  const body = readBodyWeight(reading, work, lift, path);
   if (body) return body.read;
   checkLoweredLoad(reading, work, path);
   return readLoad(reading, work, { written: Object.keys(work), lowered: isLowerOnly(work) }, path);
@@ -100,18 +106,23 @@ function readHold(
   path: Path,
   around: Surroundings,
 ): HoldWork | undefined {
-  const lift = lifts.find(({ name }) => name === work.hold);
+  const lift = namedLift(reading, work.hold, [...path, 'hold'], around.lifts, actionNames);
   const action = work.hold === undefined ? undefined : actionNamed(work.hold);
   const joint = lift?.leading ?? action?.joint ?? 'knee';
-  const at = readEnd(reading, work.at, [...path, 'at'], joint);
+  const at = readPlace(reading, work.at, [...path, 'at'], {
+    lift,
+    joint: action?.joint,
+    ...around,
+  });
   if (lift && at) checkLiftRange(reading, lift, [at]);
   if (lift) checkDepth(reading, lift, at, 'hold');
   if (joint === 'knee') checkKneeLimit(reading, at, around.kneeLimit, `hold of ${work.hold}`);
-  checkAgainst(reading, work, path);
+  checkAgainst(reading, work, lift, path);
   return complete<HoldWork>({
     kind: 'hold',
     of: work.hold,
     at: at?.angle,
+    ...heightsOf([at]),
     effort: reading.quantity([...path, 'effort'], work.effort, effort),
     sets: work.sets,
     reps: work.reps,
@@ -124,8 +135,12 @@ function readHold(
 }
 
 /** Pins stop a bar: they mean nothing to a joint action or to a machine. */
-function checkAgainst(reading: Reading, { against, hold }: HoldDraft, path: Path): void {
-  const lift = lifts.find(({ name }) => name === hold);
+function checkAgainst(
+  reading: Reading,
+  { against, hold }: HoldDraft,
+  lift: Lift | undefined,
+  path: Path,
+): void {
   if (against === undefined || hold === undefined || lift?.resistance.kind === 'mass') return;
   const message = lift
     ? `${hold} moves a machine or a cable, not a bar that pins could stop`

@@ -87,17 +87,18 @@ export class Reading {
    * Knee and hip follow the file's convention; an ankle is always counted from neutral.
    *
    * @param options.key the angle is itself the name of a value, as in `40 deg: [118]`
+   * @param options.heights the value may also be a height, which a depth word is told
    * @returns undefined after a problem, and in a file without a convention; never throws
    */
   angle(
     path: Path,
     raw: string | undefined,
     joint: string,
-    { key = false }: { readonly key?: boolean } = {},
+    { key = false, heights = false }: { readonly key?: boolean; readonly heights?: boolean } = {},
   ): Radian | undefined {
     if (raw === undefined) return undefined;
     if (joint === 'knee' && isDepthWord(raw)) {
-      this.refuse(path, { ...this.depthComplaint(lastName(path), raw), key });
+      this.refuse(path, { ...this.depthComplaint(lastName(path), raw, heights), key });
       return undefined;
     }
     const example = joint === 'ankle' ? '10 deg' : angleExample('75 deg', this.convention);
@@ -125,10 +126,10 @@ export class Reading {
       : anatomical;
   }
 
-  private depthComplaint(name: string, raw: string): Complaint {
+  private depthComplaint(name: string, raw: string, heights: boolean): Complaint {
     const level = angleExample('115 deg', this.convention);
     const message = `${name} is "${raw}"; a depth word is not an angle`;
-    const hint = `write the knee angle you see, for example ${level} (thigh about level)`;
+    const hint = `write the knee angle you see, for example ${level} (thigh about level)${heights ? ', or thigh level' : ''}`;
     return { code: 'depth-word', message, hint };
   }
 

@@ -4,8 +4,10 @@
  * Plain readonly data. Nothing here computes.
  */
 
-type Metre = number;
-type Kilogram = number;
+import type { Lift, MuscledJoint } from '../mechanics/lift.ts';
+
+export type Metre = number;
+export type Kilogram = number;
 type Newton = number;
 export type Second = number;
 export type Radian = number;
@@ -18,6 +20,24 @@ export type Path = readonly (string | number)[];
 
 type Reference = 'female' | 'male' | 'pooled';
 export type BodyLength = 'thigh' | 'shank' | 'trunk' | 'foot';
+/** A height at which a range of a standing lift may end, from the floor under the working foot. */
+export type Height =
+  /** Hip and knee joint equally high. */
+  | { readonly kind: 'thigh level' }
+  /** Sitting down to a box, or the bar at the height of pins. */
+  | { readonly kind: 'box' | 'pins'; readonly height: Metre };
+
+/** A height and the angle it came to, with one body and one load. */
+export interface PlacedHeight {
+  readonly height: Height;
+  readonly angle: Radian;
+  /** Height of the hip joint there. */
+  readonly hip: Metre;
+  readonly load: Kilogram;
+  /** Angles with lighter and heavier loads, where that is unknown and matters. */
+  readonly spread?: { readonly loads: readonly Kilogram[]; readonly angles: readonly Radian[] };
+}
+
 export type LimitName = 'ankle dorsiflexion' | 'knee flexion';
 
 /** One athlete, or the mean person of a stated kind when `isGroup` (then tests may be missing). */
@@ -56,9 +76,13 @@ export interface LiftTest {
   readonly kind: 'lift';
   readonly lift: string;
   readonly date?: string;
+  /** Start of the range; the lift's first angle if it is not written. */
+  readonly from?: Radian;
   /** The far end of the range (leading-joint angle). */
   readonly to: Radian;
   readonly best: Kilogram;
+  /** Ends that the file gives as heights; only present if there are any. */
+  readonly heights?: readonly PlacedHeight[];
   readonly path: Path;
 }
 
@@ -76,6 +100,8 @@ export interface Target {
 
 /** A machine's resistance, measured by the coach: torque at some angles with a known load. */
 export interface Machine {
+  /** The joint it turns, whose angles the points are at. */
+  readonly joint: MuscledJoint;
   readonly load: Kilogram;
   readonly points: readonly { readonly angle: Radian; readonly torque: NewtonMetre }[];
   readonly path: Path;
@@ -146,6 +172,8 @@ export interface LiftWork {
   /** Names of entries of `chains` and `bands`. */
   readonly chains?: string;
   readonly bands?: string;
+  /** Ends that the file gives as heights; only present if there are any. */
+  readonly heights?: readonly PlacedHeight[];
   /** What the file left out and a default stands for; only present if there is any. */
   readonly assumed?: readonly ('tempo' | 'rest')[];
   readonly path: Path;
@@ -156,6 +184,8 @@ export interface HoldWork {
   /** A joint action ("knee extension") or a lift held still ("back squat"). */
   readonly of: string;
   readonly at: Radian;
+  /** The angle as a height; only present if the file gives one. */
+  readonly heights?: readonly PlacedHeight[];
   readonly effort: Fraction;
   readonly sets: number;
   readonly reps: number;
@@ -210,6 +240,8 @@ export interface Scenario {
   readonly subject: Subject;
   readonly tests: readonly Test[];
   readonly target: Target;
+  /** Lifts that the file declares beside those of the catalogue. */
+  readonly lifts: readonly Lift[];
   readonly machines: Readonly<Record<string, Machine>>;
   readonly chains: Readonly<Record<string, Chains>>;
   readonly bands: Readonly<Record<string, Bands>>;

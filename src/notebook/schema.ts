@@ -1,7 +1,9 @@
 import { z } from 'zod';
+import { muscledJoints } from '../mechanics/lift.ts';
 import { athlete, meanPerson } from './bodySchema.ts';
 import { group, must, oneOf, quantity, text } from './field.ts';
 import { actionNames } from './knownNames.ts';
+import { declaredLift } from './liftSchema.ts';
 import { exampleProgram, program } from './programSchema.ts';
 import { bands, chains } from './rigSchema.ts';
 import { liftTest, torqueTest } from './testSchema.ts';
@@ -15,6 +17,7 @@ import { liftTest, torqueTest } from './testSchema.ts';
 const machine = z
   .strictObject(
     {
+      joint: oneOf('joint', muscledJoints, 'The joint it turns (default knee)').optional(),
       load: quantity('mass', 'Weight on the machine during the measurement', '40 kg'),
       torque: z
         .record(
@@ -83,6 +86,10 @@ export const scenarioSchema = z.strictObject(
       .optional(),
     target,
     limits: limits.optional(),
+    lifts: z
+      .record(z.string(), declaredLift, group('a group of lifts by name'))
+      .describe('Name → a lift that the catalogue does not have')
+      .optional(),
     machines: z
       .record(z.string(), machine, group('a group of machines by name'))
       .describe('Machine name → measured resistance')

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { group, must, oneOf, quantity } from './field.ts';
+import { group, liftEnd, must, nameOf, oneOf, quantity } from './field.ts';
 import { actionNames, liftNames } from './knownNames.ts';
 
 const date = z.iso
@@ -55,8 +55,9 @@ export const torqueTest = z.strictObject({
 
 /** The heaviest single repetition of a lift. */
 export const liftTest = z.strictObject({
-  lift: oneOf('lift', liftNames, 'The lift tested'),
-  to: quantity('angle', 'Far end of the range', '110 deg'),
+  lift: nameOf('lift', liftNames, 'The lift tested'),
+  from: liftEnd('Start of the range (default: the lift’s first angle)', '0 deg').optional(),
+  to: liftEnd('Far end of the range', '110 deg'),
   best: quantity('mass', 'Heaviest single repetition', '85 kg'),
   date: date.optional(),
 });

@@ -1,7 +1,9 @@
+import type { Lift } from '../mechanics/lift.ts';
 import type { Range } from '../physiology/heaviestLoad.ts';
 import type { Results } from '../run.ts';
 import { type Action, actions } from '../tables/actions.ts';
 import { adaptation, contrastMiss, gainMiss } from '../tables/adaptation.ts';
+import { heightAssumptions } from './heightWords.ts';
 import type { Block, Section } from './report.ts';
 import { rigAssumptions } from './rigWords.ts';
 import { degrees, kilograms, listInWords, newtonMetres, percent, signedPercent } from './words.ts';
@@ -130,19 +132,27 @@ function assumptions(results: Results): string[] {
     `The "give or take" is the model’s typical miss on the groups it was fitted to (${percent(gainMiss.value)} of the gain), not an interval for this athlete; differences under ${percent(contrastMiss.value)} of the better gain count as ties.`,
     ...assumedLimits(results),
     ...workAssumptions(results),
+    ...heightAssumptions(results),
     'Everything is held still for the sum: no bounce, no momentum, seen from the side.',
     'A jump or a sprint is not forecast.',
   ];
   if (kneeFit.measured.length === 0 && Object.keys(results.scales).length === 0)
     items.unshift('No torque test: the strength curve is that of the mean person of this kind.');
-  return [...items, ...rigAssumptions(results), ...liftAssumptions([...used])];
+  return [...items, ...rigAssumptions(results), ...liftAssumptions([...used], scenario.lifts)];
 }
 
-/** Assumptions of the lifts used, each once, with the lifts it holds for. */
-function liftAssumptions(ranges: readonly Range[]): string[] {
+/** Assumptions of the lifts used, each once, with the lifts it holds for, and sources of the coach's own. */
+function liftAssumptions(ranges: readonly Range[], declared: readonly Lift[]): string[] {
   const lifts = new Map<string, Set<string>>();
-  for (const { lift, rig = [] } of ranges)
-    for (const text of rig.some(({ kind }) => kind === 'machine') ? [ownTable] : lift.assumed)
+  for (const { lift, rig = [] } of ranges) {
+    const own = rig.some(({ kind }) => kind === 'machine') ? [ownTable] : lift.assumed;
+    for (const text of [...own, ...sourceOf(lift, declared)])
       lifts.set(text, (lifts.get(text) ?? new Set()).add(lift.name));
+  }
   return [...lifts].map(([text, names]) => `${listInWords([...names])}: ${text}`);
+}
+
+/** The catalogue's sources stand on the page of each lift; a declared lift has its page here. */
+function sourceOf(lift: Lift, declared: readonly Lift[]): string[] {
+  return declared.includes(lift) ? [`Source: ${lift.source.replace(/\.$/, '')}.`] : [];
 }

@@ -1,4 +1,5 @@
 import type { Work } from '../notebook/scenario.ts';
+import type { Exercise } from '../physiology/exercise.ts';
 import type { Range } from '../physiology/heaviestLoad.ts';
 import type { ProgramResult, Results } from '../run.ts';
 import type { Section } from './report.ts';
@@ -58,7 +59,11 @@ export function tripped(
   if (lowers !== undefined) found.push({ number: 4, because: lowers });
   if (work.some((w) => w.kind === 'hold' && w.effort >= hardEffort))
     found.push({ number: 5, because: 'it holds still at high effort' });
-  const bar = work.some((w) => barAbove.test(nameOf(w)) && !isBodyAlone(w));
+  const bar = work.some((w, i) => {
+    const exercise = program.plan.exercises[i]?.exercise;
+    const above = barAbove.test(nameOf(w)) || (exercise && bearsOnShoulders(exercise));
+    return above && !isBodyAlone(w);
+  });
   const pins = work.some((w) => w.kind === 'hold' && w.against === 'pins');
   if (pins) found.push({ number: 6, because: 'it pushes a bar against pins' });
   else if (bar)
@@ -102,6 +107,15 @@ function bendsKneeDeep({ plan, program }: ProgramResult): boolean {
         (asked.angles.knee ?? 0) > deepFrom && (effort['knee extension'] ?? 0) > loaded,
     );
   });
+}
+
+/** Whether a standing lift, however it is called, carries its load at shoulder height. */
+function bearsOnShoulders(exercise: Exercise): boolean {
+  if (exercise.kind === 'isokinetic') return false;
+  const held = exercise.kind === 'lift' ? exercise : exercise.of;
+  if (!('range' in held) || held.range.lift.support !== 'feet') return false;
+  const { resistance } = held.range.lift;
+  return resistance.kind === 'mass' && resistance.along >= 0.9 && resistance.below === undefined;
 }
 
 /** The numbers alone, for the ranking table. */

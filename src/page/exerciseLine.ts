@@ -4,6 +4,7 @@ import type { PlannedExercise } from '../physiology/planProgram.ts';
 import type { Results } from '../run.ts';
 import { actions, isAction, jointWords } from '../tables/actions.ts';
 import { loweringStrength } from '../tables/strength.ts';
+import { heightSentences } from './heightWords.ts';
 import { feltSentence, isRubberEstimate, rigClause } from './rigWords.ts';
 import {
   capital,
@@ -42,7 +43,8 @@ function holdLine(work: HoldWork, planned: PlannedExercise, results: Results): s
       ? ''
       : ` (best there about ${newtonMetres(best)})`;
   const what = work.against === undefined ? `Hold ${work.of}` : `Push the ${work.of} against pins`;
-  return `${what} at ${degrees(work.at)}${asWritten(work.at, planned, scenario)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${filled(work)}.`;
+  const heights = heightSentences(work, jointOf(planned));
+  return `${what} at ${degrees(work.at)}${asWritten(work.at, planned, scenario)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${filled(work)}.${heights}`;
 }
 
 function heldAgainst(work: HoldWork, held: NonNullable<PlannedExercise['hold']>): string {
@@ -73,7 +75,7 @@ function liftLine(work: LiftWork, planned: PlannedExercise, scenario: Results['s
   const lowered = lowering
     ? ` Lowered with ${kilograms(lowering.load)}; the most under control is ${roughly(lowering.heaviest)}.`
     : '';
-  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}${rig}, ${percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${known}).${felt} The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${lowered}${unsure(planned)}`;
+  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}${rig}, ${percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${known}).${felt} The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${lowered}${heightSentences(work, jointOf(planned))}${unsure(planned)}`;
 }
 
 function loweredLine(work: LiftWork, planned: PlannedExercise, { scenario }: Results): string {
@@ -82,18 +84,19 @@ function loweredLine(work: LiftWork, planned: PlannedExercise, { scenario }: Res
   const [down, pause, up] = work.tempo;
   const held = pause > 0 ? `, ${pause} s held at the low end` : '';
   const dose = `${work.sets} × ${work.reps}, ${down} s down${held}, ${up} s to be brought up, rest ${work.rest} s${filled(work)}`;
+  const heights = heightSentences(work, jointOf(planned));
   const head = `${capital(work.lift)} ${range}, lowered only: ${dose}`;
   if (!lowering || !single) return `${head}.`;
   const { load, heaviest, control } = lowering;
   const rig = rigClause(work);
   const felt = feltSentence(planned, isRubberEstimate(work, scenario));
   if (load === 0)
-    return `${head}, with the body alone${rig}.${felt} ${underControl(control, planned)}`;
+    return `${head}, with the body alone${rig}.${felt} ${underControl(control, planned)}${heights}`;
   const share =
     single.load > 0
       ? ` (the heaviest single over this range is ${kilograms(single.load)}, ${planned.tested ? 'tested' : 'predicted, not tested'})`
       : '';
-  return `${head}, with ${kilograms(load)}${rig}${share}.${felt} The most under control is ${roughly(heaviest)}.`;
+  return `${head}, with ${kilograms(load)}${rig}${share}.${felt} The most under control is ${roughly(heaviest)}.${heights}`;
 }
 
 /** To five kilograms: strength while lowering is not known better than by a seventh. */

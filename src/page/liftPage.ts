@@ -21,6 +21,10 @@ export function liftList(byJoint: ReadonlyMap<string, readonly string[]>): Repor
 export function liftPage({ lift, postures }: LookedUp): Report {
   const angles = postures.map(({ deg }) => `${deg.toFixed(0)}°`);
   const { name, motion } = jointWords[lift.leading];
+  const drawn =
+    postures.length > 0
+      ? `drawn at ${listInWords(angles)} of ${motion} for a person of 1.75 m`
+      : 'a person of 1.75 m can hold no posture of it in balance';
   const sides = lift.sides === 2 ? 'both sides share the load' : 'one side works';
   return {
     title: lift.name,
@@ -30,7 +34,7 @@ export function liftPage({ lift, postures }: LookedUp): Report {
         blocks: [
           {
             kind: 'text',
-            text: `The ${name} leads; drawn at ${listInWords(angles)} of ${motion} for a person of 1.75 m; ${sides}.`,
+            text: `The ${name} leads; ${drawn}; ${sides}.`,
           },
           { kind: 'list', items: lift.assumed },
           { kind: 'text', text: extras(lift) },

@@ -1,7 +1,6 @@
-import type { Body } from '../mechanics/posture.ts';
 import { muscles } from '../tables/muscles.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
-import { type AskedAt, demandsOver, type Range, stickingPoint } from './heaviestLoad.ts';
+import { demandsOver, type Range, stickingPoint } from './heaviestLoad.ts';
 import { hardest, jointEfforts } from './jointEfforts.ts';
 import { leastEffort, sharedLoad } from './sharing.ts';
 import { restingCapacity } from './trainedState.ts';
@@ -53,20 +52,7 @@ export function bodyTooHeavy(range: Range, athlete: Athlete): TooHeavyBody | und
   const held = demandsOver(range, athlete.body, 0).filter(
     ({ asked }) => !('impossible' in asked) && leastEffort(asked, capacity) <= strength,
   );
-  const ends = endsOf(held);
-  return { at: worst.angle, ...(ends ? { held: ends } : {}) };
-}
-
-/** First and last angle of a range (radians) that can be taken in balance with a load, if any. */
-export function balancedEnds(
-  range: Range,
-  body: Body,
-  load: number,
-): readonly [number, number] | undefined {
-  return endsOf(demandsOver(range, body, load).filter(({ asked }) => !('impossible' in asked)));
-}
-
-function endsOf(postures: readonly AskedAt[]): readonly [number, number] | undefined {
-  const [first, last] = [postures[0], postures[postures.length - 1]];
-  return first && last && [first.leading, last.leading];
+  const [first, last] = [held[0]?.leading, held[held.length - 1]?.leading];
+  const ends = first === undefined || last === undefined ? {} : { held: [first, last] as const };
+  return { at: worst.angle, ...ends };
 }

@@ -20,12 +20,16 @@ export interface HeldLoad {
 }
 
 /** Plans a hold: of a lift with the load that asks the effort, or of an action. */
-export function planHold(work: WrittenHold, athlete: Athlete): PlannedExercise {
+export function planHold(
+  work: WrittenHold,
+  athlete: Athlete,
+  catalogue: readonly Lift[],
+): PlannedExercise {
   const { at, effort, sets, reps, seconds } = work;
   const common = { kind: 'hold', at, effort, sets, reps, seconds } as const;
   if (isAction(work.of))
     return { exercise: { ...common, of: { action: work.of } }, samples: [], tested: false };
-  const lift = liftNamed(work.of);
+  const lift = liftNamed(work.of, catalogue);
   const range = { lift, from: at, to: at };
   const strength = liftFactor(athlete, lift.name, at);
   const capacity = restingCapacity(athlete);

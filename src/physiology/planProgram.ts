@@ -5,7 +5,6 @@ import { liftNamed } from '../tables/lifts.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
 import { type Exercise, type Sample, samplesOf } from './exercise.ts';
 import {
-  balancedEnds,
   bodyTooHeavy,
   type SharedPosture,
   sharedAtHardest,
@@ -28,9 +27,10 @@ import {
 import type { Block } from './training.ts';
 import type { WrittenIsokinetic, WrittenLift, WrittenProgram } from './writtenProgram.ts';
 
-/** A single the athlete has really lifted: range end in radians, kg. */
+/** A single the athlete has really lifted: range in radians, by default from its first angle; kg. */
 export interface MeasuredSingle {
   readonly lift: string;
+  readonly from?: number;
   readonly to: number;
   readonly best: number;
 }
@@ -50,8 +50,6 @@ export interface PlannedExercise {
   readonly hold?: HeldLoad;
   /** Where the body's own weight is already too much, if it is. */
   readonly weak?: TooHeavyBody;
-  /** Where the range can be taken in balance, if it cannot all; radians. */
-  readonly balanced?: readonly [number, number];
   /** How muscles share the hardest posture of the first week; only for lifts. */
   readonly shared?: SharedPosture;
   /** What chains and bands add along the range; only where there are any. */
@@ -81,7 +79,7 @@ function isTestedRange(single: MeasuredSingle, work: WrittenLift, lift: Lift): b
     work.chains === undefined &&
     work.bands === undefined &&
     Math.abs(single.to - work.to) < degree &&
-    Math.abs(firstAngle(lift) - work.from) < 10 * degree
+    Math.abs((single.from ?? firstAngle(lift)) - work.from) < 10 * degree
   );
 }
 
@@ -89,7 +87,10 @@ function isTestedRange(single: MeasuredSingle, work: WrittenLift, lift: Lift): b
  * Turns a written program into a block with loads in kilograms.
  *
  * A share, a repetition maximum or a reserve refers to the heaviest single of the same lift over
- * the same range with the same chains or bands: the tested one if there is a test over it, else the one the model predicts.
+ * the same range with the same chains or bands: the tested one if there is a test over it, else
+ * the one the model predicts.
+ *
+ * @param catalogue the lifts that work may name
  */
 export function planProgram(
   program: WrittenProgram,
@@ -97,12 +98,13 @@ export function planProgram(
   equipment: Equipment,
   singles: readonly MeasuredSingle[],
   coefficients: Coefficients,
+  catalogue: readonly Lift[],
 ): Plan {
   const exercises = program.work.map((work) =>
     work.kind === 'lift'
-      ? planLift(work, athlete, equipment, singles, coefficients)
+      ? planLift(work, athlete, equipment, singles, coefficients, catalogue)
       : work.kind === 'hold'
-        ? planHold(work, athlete)
+        ? planHold(work, athlete, catalogue)
         : planIsokinetic(work, athlete),
   );
   const { weeks, sessionsPerWeek, progress, deloads } = program;
@@ -110,17 +112,15 @@ export function planProgram(
   return { block: { ...block, exercises: exercises.map(({ exercise }) => exercise) }, exercises };
 }
 
-/** Load (kg) with which balance is tried where none was found: a working value. */
-const usualBar = 60;
-
 function planLift(
   work: WrittenLift,
   athlete: Athlete,
   equipment: Equipment,
   singles: readonly MeasuredSingle[],
   coefficients: Coefficients,
+  catalogue: readonly Lift[],
 ): PlannedExercise {
-  const lift = liftNamed(work.lift);
+  const lift = liftNamed(work.lift, catalogue);
   const rig = rigOf(work, equipment);
   const range: Range = { lift, from: work.from, to: work.to, ...(rig ? { rig } : {}) };
   const [predicted] = heaviestSingles(athlete, [range], untrainedState(athlete), coefficients);
@@ -134,14 +134,12 @@ function planLift(
   const added = used ? { rigUse: used } : {};
   const common = { kind: 'lift', range, load, heaviest, sets, reps, tempo } as const;
   const tested = measured !== undefined;
-  const ends = heaviest > 0 ? undefined : balancedEnds(range, athlete.body, usualBar);
-  const balanced = ends ? { balanced: ends } : {};
   if (work.lowerOnly) {
     const lowering = planLowering(range, athlete, load, strength);
     const exercise = { ...common, heaviest: lowering.heaviest, lowerOnly: true } as const;
     const shared = sharedWhileLowering(range, athlete, lowering, strength);
     const { samples } = lowering;
-    const told = { samples, lowering, tested, ...added, ...balanced, ...optionalShare(shared) };
+    const told = { samples, lowering, tested, ...added, ...optionalShare(shared) };
     return { exercise, heaviest: predicted, ...told };
   }
   const lowered = work.loweringLoad && loweringLoadOf(work.loweringLoad, load);
@@ -158,7 +156,7 @@ function planLift(
     ...optionalShare(shared),
     ...(weak ? { weak } : {}),
     ...added,
-    ...balanced,
+
     tested,
   };
 }

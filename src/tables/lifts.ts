@@ -18,9 +18,13 @@ export const lifts: readonly Lift[] = [
   ...armLifts,
 ];
 
-/** The lift of a name of the catalogue; names in a scenario are checked when it is read. */
-export function liftNamed(name: string): Lift {
-  const lift = lifts.find((entry) => entry.name === name);
+/**
+ * The lift of a name; names in a scenario are checked when it is read.
+ *
+ * @param among the lifts to look in: the catalogue, or that with a scenario's own
+ */
+export function liftNamed(name: string, among: readonly Lift[] = lifts): Lift {
+  const lift = among.find((entry) => entry.name === name);
   if (!lift) throw new Error(`no lift "${name}" in the catalogue`);
   return lift;
 }

@@ -9,14 +9,14 @@ describe('depths', () => {
       'to: 115 deg',
       'to: parallel',
       [
-        '32 [parallel] to is "parallel"; a depth word is not an angle | write the knee angle you see, for example 115 deg (thigh about level)',
+        '32 [parallel] to is "parallel"; a depth word is not an angle | write the knee angle you see, for example 115 deg (thigh about level), or thigh level',
       ],
     ],
     [
       'to: 110 deg',
       'to: ass to grass',
       [
-        '21 [ass to grass] to is "ass to grass"; a depth word is not an angle | write the knee angle you see, for example 115 deg (thigh about level)',
+        '21 [ass to grass] to is "ass to grass"; a depth word is not an angle | write the knee angle you see, for example 115 deg (thigh about level), or thigh level',
       ],
     ],
     [
@@ -73,7 +73,7 @@ describe('a file of included angles is answered in included angles', () => {
       'to: 65 deg',
       'to: parallel',
       [
-        '6 [parallel] to is "parallel"; a depth word is not an angle | write the knee angle you see, for example 65 deg (thigh about level)',
+        '6 [parallel] to is "parallel"; a depth word is not an angle | write the knee angle you see, for example 65 deg (thigh about level), or thigh level',
       ],
     ],
     [

@@ -52,6 +52,7 @@ test('a good file becomes a scenario in SI', async () => {
     { kind: 'lift', lift: 'back squat', to: degrees(110), best: 85, path: ['tests', 1] },
   ]);
   expect(scenario?.machines['black leg machine']).toEqual({
+    joint: 'knee',
     load: 40,
     points: [
       { angle: degrees(10), torque: 70 },

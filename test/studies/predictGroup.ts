@@ -13,7 +13,7 @@ import {
 } from '../../src/physiology/trainedState.ts';
 import { train } from '../../src/physiology/training.ts';
 import type { Coefficients } from '../../src/tables/adaptation.ts';
-import { liftNamed } from '../../src/tables/lifts.ts';
+import { liftNamed, lifts } from '../../src/tables/lifts.ts';
 import { regions } from '../../src/tables/quadriceps.ts';
 import type { Observed, StudyGroup, StudyWork } from './studies.ts';
 
@@ -25,7 +25,7 @@ export function meanPerson(reference: 'male' | 'female' | 'pooled', trained: boo
   const [stature, mass] = sizes[reference];
   const body = bodyOf({ reference, stature, mass, lengths: {}, limits: {} });
   const knee = meanKneeStrength;
-  return athleteOf({ body, reference, mass, trained, knee, liftFactors: liftFactors([]) });
+  return athleteOf({ body, reference, mass, trained, knee, liftFactors: liftFactors([], lifts) });
 }
 
 function rangeOf(name: string, fromDeg: number, toDeg: number, athlete?: Athlete): Range {
