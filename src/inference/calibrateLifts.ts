@@ -33,7 +33,7 @@ export function calibrateLifts(
     const range = { lift, from: single.from ?? firstAngle(lift), to: single.to };
     return {
       single,
-      predicted: heaviestLoad(range, athlete.body, capacity),
+      predicted: heaviestLoad(range, athlete.body, capacity).load,
       factor: stickingPoint(range, athlete.body, capacity, single.best).effort,
     };
   });

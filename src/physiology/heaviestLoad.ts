@@ -79,9 +79,41 @@ export function demandsOver(range: Range, body: Body, load: number): readonly As
   return known;
 }
 
+/** A posture with what its hardest joint asks alone. */
+interface Posture {
+  readonly angle: number;
+  readonly asked: Demand;
+  readonly alone: NonNullable<ReturnType<typeof hardest>>;
+}
+
+/** Postures of a range by what their hardest joint asks alone, hardest first; or where balance fails. */
+function posturesOf(
+  range: Range,
+  body: Body,
+  capacity: Capacity,
+  load: number,
+): readonly Posture[] | { readonly unbalancedAt: number } {
+  const postures: Posture[] = [];
+  for (const { leading: angle, asked } of demandsOver(range, body, load)) {
+    if ('impossible' in asked) return { unbalancedAt: angle };
+    const alone = hardest(jointEfforts(asked, capacity));
+    if (alone) postures.push({ angle, asked, alone });
+  }
+  return postures.sort((a, b) => b.alone.effort - a.alone.effort);
+}
+
+/**
+ * In no posture of the catalogue do muscles over two joints raise the effort by more than this over
+ * that of the hardest joint alone (held by a test).
+ */
+const mostTied = 1.5;
+
 /**
  * Where in a range a load is hardest to hold: the posture whose joints together need the largest
  * share of what their muscles can give.
+ *
+ * Together joints need at least what the hardest needs alone, mostly little more: starting with
+ * that posture spares nearly all the others.
  *
  * @param load kg
  */
@@ -91,17 +123,11 @@ export function stickingPoint(
   capacity: Capacity,
   load: number,
 ): StickingPoint {
-  const postures: { readonly angle: number; readonly asked: Demand; readonly alone: Alone }[] = [];
-  for (const { leading: angle, asked } of demandsOver(range, body, load)) {
-    if ('impossible' in asked)
-      return { angle, action: leadingAction(range.lift), effort: Number.POSITIVE_INFINITY };
-    const alone = hardest(jointEfforts(asked, capacity));
-    if (alone) postures.push({ angle, asked, alone });
-  }
-  // Together joints need at least what the hardest needs alone, mostly little more: starting with
-  // that posture spares nearly all the others.
-  postures.sort((a, b) => b.alone.effort - a.alone.effort);
-  let worst: StickingPoint = { angle: range.from, action: leadingAction(range.lift), effort: 0 };
+  const action = leadingAction(range.lift);
+  const postures = posturesOf(range, body, capacity, load);
+  if ('unbalancedAt' in postures)
+    return { angle: postures.unbalancedAt, action, effort: Number.POSITIVE_INFINITY };
+  let worst: StickingPoint = { angle: range.from, action, effort: 0 };
   for (const { angle, asked, alone } of postures) {
     if (alone.effort * mostTied < worst.effort) break;
     const effort = leastEffort(asked, capacity);
@@ -110,42 +136,56 @@ export function stickingPoint(
   return worst;
 }
 
-type Alone = NonNullable<ReturnType<typeof hardest>>;
-
-/**
- * In no posture of the catalogue do muscles over two joints raise the effort by more than this over
- * that of the hardest joint alone (held by a test).
- */
-const mostTied = 1.5;
 /** First action of the leading joint: it names a posture that no muscle limits. */
 function leadingAction(lift: Lift): ActionName {
   return actionNames.find((name) => actions[name].joint === lift.leading) ?? 'knee extension';
 }
 
+/** A load, kg, and the posture that is hardest with it. */
+export interface HeaviestLoad {
+  readonly load: number;
+  readonly at: StickingPoint;
+}
+
 /**
- * Load at which the sticking point of a range asks a given effort, kg; by default all of it, which
- * is the heaviest load of the range before any calibration.
+ * Load at which the sticking point of a range asks a given effort; by default all of it, which is
+ * the heaviest load of the range before any calibration.
  *
  * The load at which one posture asks the effort is never below the answer, so it comes down from
- * posture to posture until the load found for one leaves no other harder. Quasi-static: no bounce,
- * no momentum, no limit of the back.
+ * posture to posture, from the one whose joints are hardest alone, until no other is harder.
+ * Quasi-static: no bounce, no momentum, no limit of the back.
  *
- * @returns 0 when even the empty body asks more
+ * @returns 0 kg when even the empty body asks more
  */
-export function heaviestLoad(range: Range, body: Body, capacity: Capacity, atEffort = 1): number {
+export function heaviestLoad(
+  range: Range,
+  body: Body,
+  capacity: Capacity,
+  atEffort = 1,
+): HeaviestLoad {
   const hardestWith = (load: number) => stickingPoint(range, body, capacity, load);
+  const isHeld = (load: number) => {
+    const postures = posturesOf(range, body, capacity, load);
+    if ('unbalancedAt' in postures) return false;
+    const alone = postures[0]?.alone.effort ?? 0;
+    return alone < atEffort && (alone * mostTied < atEffort || hardestWith(load).effort < atEffort);
+  };
   // A light bar, or one that bands nearly carry, may leave a deep posture unbalanced that a heavier
   // one allows.
-  const lightest = [0, 20, 40, 80, 160].find((load) => hardestWith(load).effort < atEffort);
-  if (lightest === undefined) return 0;
-  let [load, { angle }] = [1500, hardestWith(lightest)];
+  const lightest = [0, 20, 40, 80, 160].find(isHeld);
+  if (lightest === undefined) return { load: 0, at: hardestWith(0) };
+  const first = posturesOf(range, body, capacity, mostLoad);
+  let angle = 'unbalancedAt' in first ? first.unbalancedAt : (first[0]?.angle ?? range.to);
+  let load = mostLoad;
   for (;;) {
     const posture = { ...range, from: angle, to: angle };
-    const excess = (with_: number) =>
-      stickingPoint(posture, body, capacity, with_).effort - atEffort;
-    const lower = risingRoot(excess, lightest, load, 1e-6);
-    const worst = hardestWith(lower);
-    if (worst.effort <= atEffort + 2e-6 || worst.angle === angle) return lower;
-    [load, angle] = [lower, worst.angle];
+    const excess = (kg: number) => stickingPoint(posture, body, capacity, kg).effort - atEffort;
+    load = risingRoot(excess, lightest, load, 1e-6);
+    const at = hardestWith(load);
+    if (at.effort <= atEffort + 2e-6 || at.angle === angle) return { load, at };
+    angle = at.angle;
   }
 }
+
+/** No load beyond this is looked for, kg. */
+const mostLoad = 1500;

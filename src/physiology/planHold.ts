@@ -33,7 +33,7 @@ export function planHold(
   const range = { lift, from: at, to: at };
   const strength = liftFactor(athlete, lift.name, at);
   const capacity = restingCapacity(athlete);
-  const load = heaviestLoad(range, athlete.body, capacity, effort * strength);
+  const load = heaviestLoad(range, athlete.body, capacity, effort * strength).load;
   const reached = stickingPoint(range, athlete.body, capacity, load).effort / strength;
   return {
     exercise: { ...common, of: { range, load } },
@@ -54,7 +54,7 @@ function fullSingle(lift: Lift, athlete: Athlete): number {
   const [from = 0, end = 0] = lift.rangeDeg.map((deg) => (deg * Math.PI) / 180);
   const to = lift.leading === 'knee' ? Math.min(end, athlete.body.limits.knee) : end;
   const strength = liftFactor(athlete, lift.name, to);
-  return heaviestLoad({ lift, from, to }, athlete.body, restingCapacity(athlete), strength);
+  return heaviestLoad({ lift, from, to }, athlete.body, restingCapacity(athlete), strength).load;
 }
 
 function holdState(reached: number, wanted: number): HeldLoad['state'] {

@@ -37,7 +37,7 @@ export interface PlannedLowering {
  * @param strength strength shown in the lift over that of the curves
  */
 export function heaviestLowered(range: Range, athlete: Athlete, strength: number): number {
-  return heaviestLoad(range, athlete.body, restingCapacity(athlete), strength * loweringLimit);
+  return heaviestLoad(range, athlete.body, restingCapacity(athlete), strength * loweringLimit).load;
 }
 
 /** Plans the way down of a lift with a load in kg. */

@@ -12,7 +12,7 @@ import {
 } from './adaptation.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
 import type { Contraction, WeeklyDose } from './dose.ts';
-import { heaviestLoad, type Range, type StickingPoint, stickingPoint } from './heaviestLoad.ts';
+import { heaviestLoad, type Range, type StickingPoint } from './heaviestLoad.ts';
 import type { Capacity } from './jointEfforts.ts';
 
 /** The athlete after some weeks. */
@@ -82,8 +82,8 @@ export function heaviestSingles(
   const capacity = capacityAfter(athlete, state, 'dynamic', c);
   return ranges.map((range) => {
     const { name } = range.lift;
-    const load = heaviestLoad(range, athlete.body, capacity, liftFactor(athlete, name, range.to));
-    const at = stickingPoint(range, athlete.body, capacity, load);
+    const strength = liftFactor(athlete, name, range.to);
+    const { load, at } = heaviestLoad(range, athlete.body, capacity, strength);
     const nearest = nearestIndex(at.angle);
     return { range, load: load * (1 + (state.practice[name]?.[nearest] ?? 0)), at };
   });

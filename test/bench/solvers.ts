@@ -33,7 +33,7 @@ const capacity = restingCapacity(person);
 function tiedPostures(): Demand[] {
   return lifts.flatMap((lift) => {
     const [from, to] = lift.rangeDeg.map((deg) => (deg * Math.PI) / 180) as [number, number];
-    const load = 0.7 * heaviestLoad({ lift, from, to }, person.body, capacity);
+    const load = 0.7 * heaviestLoad({ lift, from, to }, person.body, capacity).load;
     return demandsOver({ lift, from, to }, person.body, load).flatMap(({ asked }) =>
       'impossible' in asked || rowsOf(asked).length < 2 ? [] : [asked],
     );

@@ -65,7 +65,7 @@ function loadRows(): Row[] {
   const capacity = restingCapacity(person);
   const heaviest = (deg: number) => {
     const range = { lift: liftNamed('back squat'), from: 0, to: deg * radians };
-    return heaviestLoad(range, person.body, capacity);
+    return heaviestLoad(range, person.body, capacity).load;
   };
   const [quarter, above, level, below] = [65, 100, 120, 135].map(heaviest) as [
     number,

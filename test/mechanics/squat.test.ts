@@ -65,7 +65,7 @@ describe('squats by depth', () => {
     const person = meanPerson('male', true);
     const capacity = restingCapacity(person);
     const heaviest = (to: number) =>
-      heaviestLoad({ lift: backSquat, from: 0, to: to * radians }, person.body, capacity);
+      heaviestLoad({ lift: backSquat, from: 0, to: to * radians }, person.body, capacity).load;
     const [quarter, above, level, below] = [65, 100, 120, 135].map(heaviest) as [
       number,
       number,

@@ -79,7 +79,7 @@ const heldSquat = fc
     const lift = liftNamed('back squat');
     const range = { lift, from: at, to: at };
     const strength = effort * liftFactor(person, lift.name, at);
-    const load = heaviestLoad(range, person.body, restingCapacity(person), strength);
+    const load = heaviestLoad(range, person.body, restingCapacity(person), strength).load;
     const of = { range, load };
     return { kind: 'hold', of, at, effort, sets, reps: 4, seconds: 4 };
   });

@@ -15,7 +15,7 @@ const person = meanPerson('female', true);
 const capacity = restingCapacity(person);
 const lift = liftNamed('back squat');
 const radians = Math.PI / 180;
-const best = heaviestLoad({ lift, from: 0, to: 105 * radians }, person.body, capacity);
+const best = heaviestLoad({ lift, from: 0, to: 105 * radians }, person.body, capacity).load;
 
 function effort(action: ActionName, kneeDeg: number, share: number): number {
   const at = { lift, from: kneeDeg * radians, to: kneeDeg * radians };

@@ -20,7 +20,7 @@ function posturesOf(name: string, share: number, toDeg?: number): Demand[] {
   const lift = liftNamed(name);
   const [from, to] = [lift.rangeDeg[0], toDeg ?? lift.rangeDeg[1]];
   const range = { lift, from: from * radians, to: to * radians };
-  const load = share * heaviestLoad(range, person.body, capacity);
+  const load = share * heaviestLoad(range, person.body, capacity).load;
   return demandsOver(range, person.body, load).flatMap(({ asked }) =>
     'impossible' in asked ? [] : [asked],
   );
@@ -84,7 +84,7 @@ describe('sharing between muscles', () => {
     for (const { name, rangeDeg } of lifts) {
       const lift = liftNamed(name);
       const range = { lift, from: rangeDeg[0] * radians, to: rangeDeg[1] * radians };
-      const load = heaviestLoad(range, person.body, capacity);
+      const load = heaviestLoad(range, person.body, capacity).load;
       if (load === 0) continue;
       const efforts = posturesOf(name, 1).map((asked) => leastEffort(asked, capacity));
       expect(Math.max(...efforts), name).toBeCloseTo(1, 5);
