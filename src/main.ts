@@ -47,6 +47,13 @@ program
   .option('--file <scenario>', 'also the lifts that this scenario declares')
   .action((name: string | undefined, options: { file?: string }) => showLifts(name, options.file));
 
+program
+  .command('ask')
+  .description('answer a formula about a scenario, or list what formulas may name and call')
+  .argument('<file>', 'a scenario file')
+  .argument('[formula]', 'for example: best("back squat", 110 deg) / mass')
+  .action((file: string, formula: string | undefined) => answer(file, formula));
+
 /** Evaluates each file; a file with problems gets no report, and the exit code says so. */
 async function report(
   files: readonly string[],
@@ -90,6 +97,30 @@ async function check(files: readonly string[], options: { out: string }): Promis
       );
     }
   }
+}
+
+/** Prints the value of a formula, or the names and functions that formulas have. */
+async function answer(file: string, formula?: string): Promise<void> {
+  const [scenario] = read([file]);
+  const results = scenario && (await evaluate(scenario));
+  if (!results) return;
+  const { ask, vocabulary } = await import('./run.ts');
+  if (formula === undefined) {
+    const [{ vocabularyPage }, { renderTerminal }] = await Promise.all([
+      import('./page/vocabularyPage.ts'),
+      import('./page/terminal.ts'),
+    ]);
+    process.stdout.write(`${renderTerminal(vocabularyPage(await vocabulary(results)), width())}\n`);
+    return;
+  }
+  const found = await ask(results, formula);
+  if ('fault' in found) {
+    const { message, hint } = found.fault;
+    refuse(`the formula ${message}${hint === undefined ? '' : `\n  hint: ${hint}`}`);
+    return;
+  }
+  const { cellText } = await import('./notebook/formula/cellText.ts');
+  process.stdout.write(`${cellText(found.result)}\n`);
 }
 
 /** Prints the catalogue, or one lift with a drawing of its first and last posture. */
@@ -146,10 +177,14 @@ async function evaluate({ file, text }: Evaluated, most?: number) {
     import('./run.ts'),
     import('./notebook/problem.ts'),
   ]);
-  const { results, problems, notes } = { notes: [], ...(await run(file, text)) };
-  const messages = problems ?? notes;
+  const { results, problems, notes, broken } = {
+    notes: [],
+    broken: [],
+    ...(await run(file, text)),
+  };
+  const messages = problems ?? [...broken, ...notes];
   if (messages.length > 0) process.stderr.write(`${formatProblems(messages, () => text, most)}\n`);
-  if (problems) process.exitCode = 1;
+  if (problems || broken.length > 0) process.exitCode = 1;
   return results;
 }
 

@@ -6,6 +6,7 @@
  *   Program ──physiology──▶ Block (loads in kg) ──▶ weeks of training ──▶ gain by angle
  *   gains ──inference──▶ ranking ──▶ Results ──page──▶ markdown, terminal, JSON
  */
+import { modelFunctions, modelNames, modelScope } from './functions/modelScope.ts';
 import { type Calibration, calibrateLifts, liftFactors } from './inference/calibrateLifts.ts';
 import { fitKneeStrength, type KneeFit, scored } from './inference/fitKneeStrength.ts';
 import { fitScales, type MeasuredAction } from './inference/fitScales.ts';
@@ -13,10 +14,21 @@ import { type Forecast, forecast, type Question, reachDeg } from './inference/fo
 import { type Placed, rank } from './inference/ranking.ts';
 import { gridDeg } from './mechanics/angleGrid.ts';
 import type { Lift } from './mechanics/lift.ts';
+import { typeText } from './notebook/formula/compiled.ts';
+import {
+  askFormula,
+  brokenExpectations,
+  type CellResult,
+  type Cells,
+  evaluateCells,
+} from './notebook/formula/evaluateCells.ts';
+import { loadParser } from './notebook/formula/mathjsParser.ts';
+import { number } from './notebook/formula/values.ts';
 import type { Problem } from './notebook/problem.ts';
 import type { AngleAt } from './notebook/readPlace.ts';
 import { readScenario } from './notebook/readScenario.ts';
 import type { LiftTest, LiftWork, Program, Scenario } from './notebook/scenario.ts';
+import type { Source } from './notebook/source.ts';
 import {
   type Athlete,
   athleteOf,
@@ -61,10 +73,18 @@ export interface Results {
   readonly question: Question;
   readonly singlesBefore: readonly HeaviestSingle[];
   readonly ranking: readonly Placed<ProgramResult>[];
+  readonly cells: readonly CellResult[];
 }
 
 export type Run =
-  | { readonly results: Results; readonly notes: readonly Problem[]; readonly problems?: undefined }
+  | {
+      readonly results: Results;
+      /** Allowed, but worth a look. */
+      readonly notes: readonly Problem[];
+      /** Cells that do not lie where the coach expects them. */
+      readonly broken: readonly Problem[];
+      readonly problems?: undefined;
+    }
   | { readonly problems: readonly Problem[]; readonly results?: undefined };
 
 /**
@@ -113,7 +133,44 @@ export async function run(file: string, text: string): Promise<Run> {
   const idle = scenario.programs.flatMap((program, i) =>
     rigRemarks(source, program, plans[i]?.exercises ?? []),
   );
-  return { results, notes: [...notes, ...remarks, ...idle] };
+  const cells = await cellsOf(results, source);
+  if (cells.problems.length > 0) return { problems: cells.problems };
+  return {
+    results: { ...results, cells: cells.results },
+    notes: [...notes, ...remarks, ...idle],
+    broken: brokenExpectations(cells.results, source),
+  };
+}
+
+/** Computes the coach's cells; the parser of formulas is loaded only where there are any. */
+async function cellsOf(results: Results, source: Source): Promise<Cells> {
+  const { cells } = results.scenario;
+  if (cells.length === 0) return { results: [], problems: [] };
+  return evaluateCells(cells, modelScope(results), source, await loadParser());
+}
+
+/**
+ * Answers one formula about a scenario that has been evaluated.
+ *
+ * @returns what it came to, or what is wrong with it in words that follow "the formula"
+ */
+export async function ask(results: Results, formula: string) {
+  return askFormula(formula, results.cells, modelScope(results), await loadParser());
+}
+
+/** What formulas may name and call, for the printed table, with what each gives in words. */
+export async function vocabulary(results: Results) {
+  const names = modelNames(results).map((entry) => ({
+    ...entry,
+    type: typeText(number(entry.exponents)),
+  }));
+  const functions = await Promise.all(
+    modelFunctions(results).map(async (entry) => {
+      const found = await ask(results, entry.example.formula);
+      return { ...entry, type: 'result' in found ? typeText(found.result.type) : '' };
+    }),
+  );
+  return { names, functions };
 }
 
 /** The catalogue's lifts and those a scenario declares, or what is wrong with the file. */
@@ -156,6 +213,7 @@ function answer(
     question,
     singlesBefore: heaviestSingles(athlete, question.ranges, untrainedState(athlete), coefficients),
     ranking: rank(programs, contrastMiss.value, gainMiss.value),
+    cells: [],
   };
 }
 

@@ -88,6 +88,41 @@ describe('check', () => {
   });
 });
 
+describe('ask', () => {
+  const file = 'scenarios/ski-deep-range.yaml';
+
+  it('answers a formula, with cells by their names, exits 0', () => {
+    // 63.5 kg over 0.45359237 kg a pound.
+    expect(command('ask', file, 'mass / 1 lb')).toMatchObject({ status: 0, stdout: '140\n' });
+    expect(command('ask', file, '= bar_to_body * mass')).toMatchObject({ stdout: '85 kg\n' });
+  });
+
+  it('lists what formulas may use', () => {
+    const { status, stdout } = command('ask', file);
+    expect(status).toBe(0);
+    expect(stdout).toContain('torque(joint action, [angle])');
+  });
+
+  it('says what is wrong with a formula, exits 2', () => {
+    expect(command('ask', file, 'mass + stature')).toEqual({
+      status: 2,
+      stdout: '',
+      stderr:
+        'the formula does not fit: mass (kg) + length (m)\n  hint: both sides must be of one kind\n',
+    });
+  });
+
+  it('a cell that is not as expected ends a report with 1, the report written', () => {
+    const odd = join(folder, 'odd.yaml');
+    writeFileSync(odd, readFileSync(file, 'utf8').replace('65 % to 90 %', '80 % to 90 %'));
+    const out = join(folder, 'odd');
+    const ran = command('report', odd, '--out', out);
+    expect(ran.status).toBe(1);
+    expect(ran.stderr).toContain('"weak side of the peak" is');
+    expect(existsSync(join(out, 'odd.md'))).toBe(true);
+  });
+});
+
 describe('lifts', () => {
   it('lists the catalogue by leading joint', () => {
     const ran = command('lifts');

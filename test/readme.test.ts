@@ -46,6 +46,14 @@ describe('README', () => {
     expect(Object.keys(results?.scenario.bands ?? {})).toEqual(['rack loops', 'home loops']);
   });
 
+  it('its cells can be put into it and are as expected', async () => {
+    const [yaml = ''] = blocks('yaml');
+    const cells = blocks('yaml').find((block) => block.startsWith('cells:')) ?? '';
+    const found = await run('README.yaml', yaml + cells);
+    expect(formatProblems(found.problems ?? found.broken, () => yaml + cells)).toBe('');
+    expect(found.results?.cells).toHaveLength(3);
+  });
+
   it('its declared lifts are good ones', async () => {
     const [yaml = '', , own = ''] = blocks('yaml');
     const { results, problems } = { results: undefined, ...(await run('README.yaml', yaml + own)) };

@@ -113,9 +113,9 @@ describe('angle convention and units change nothing', () => {
   });
 
   it('the order of writing programs changes nothing', async () => {
-    const [head = '', programs = ''] = text.split('programs:\n');
+    const [head = '', programs = '', cells = ''] = text.split(/^(?:programs|cells):\n/m);
     const blocks = programs.split(/^(?= {2}\S)/m);
-    const turned = `${head}programs:\n${[...blocks].reverse().join('')}`;
+    const turned = `${head}programs:\n${[...blocks].reverse().join('')}cells:\n${cells}`;
     const [a, b] = [await resultsOf(text), await resultsOf(turned)];
     expect(b.ranking.map(({ program }) => [program.name, program.landing])).toEqual(
       a.ranking.map(({ program }) => [program.name, program.landing]),

@@ -4,6 +4,8 @@ export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
     isolate: false,
+    // Whole runs of the command on a busy machine; no test is about time.
+    testTimeout: 30_000,
     reporters: ['default', './test/plainReporter.ts'],
   },
 });

@@ -45,6 +45,17 @@ export function unknownNameHint(key: string, known: readonly string[]): string {
   return meant === undefined ? `known: ${known.join(', ')}` : `did you mean "${meant}"?`;
 }
 
+/** Whether a value is a formula that a comma inside braces or brackets cut off. */
+export function isCutFormula(value: unknown): boolean {
+  if (typeof value !== 'string' || !value.startsWith('=')) return false;
+  const count = (sign: string) => value.split(sign).length;
+  return count('(') > count(')') || count('[') > count(']');
+}
+
+/** What to do with one. */
+export const quoteFormula =
+  'a bracket is not closed; inside { } or [ ] a comma ends a value: put the whole formula in quotes';
+
 function slipHint(key: string, known: readonly string[]): string | undefined {
   if (/^-\S/.test(key)) return 'write a space after the dash';
   // Read as reserve, RPE 8 would mean 8 repetitions left.

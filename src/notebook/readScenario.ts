@@ -4,6 +4,7 @@ import { type Problem, sortProblems } from './problem.ts';
 import { readQuantity } from './quantity.ts';
 import type { KneeLimit } from './range.ts';
 import { readBands } from './readBands.ts';
+import { readCells } from './readCells.ts';
 import { readChains } from './readChains.ts';
 import { Reading } from './reading.ts';
 import { declaredLifts, readLifts } from './readLifts.ts';
@@ -17,7 +18,7 @@ import type { Path, Scenario } from './scenario.ts';
 import { type ScenarioFile, scenarioSchema } from './schema.ts';
 import { shapeProblems } from './shapeProblems.ts';
 import { readSource, type Source } from './source.ts';
-import { loadUnitTable } from './unitTable.ts';
+import { unitTable } from './unitTable.ts';
 
 /** Either a scenario, or what is wrong with the file; ask for `problems` first. */
 type ReadScenario =
@@ -42,7 +43,7 @@ type FileDraft = NonNullable<Draft<ScenarioFile>>;
  * Reads a coach's file into a scenario: SI units, radians, anatomical angles.
  *
  * Shape, units and plain sense are checked together, so that one run shows everything that is
- * wrong. Asynchronous only because mathjs, which knows the units, is loaded on the first call.
+ * wrong.
  *
  * @param file the name to show in problems
  * @param text what the file holds
@@ -57,7 +58,7 @@ export async function readScenario(
   const { source, problems } = readSource(file, text);
   if (problems) return { problems: sortProblems(problems) };
   const { draft, problems: shape } = readShape(source);
-  const reading = new Reading(source, await loadUnitTable(), draft?.angles);
+  const reading = new Reading(source, unitTable, draft?.angles);
   const scenario = draft && convert(reading, draft, angleAt);
   const all = sortProblems([...shape, ...reading.problems]);
   if (all.length > 0) return { problems: all };
@@ -105,6 +106,7 @@ function convert(
     chains: readChains(reading, draft.chains),
     bands: readBands(reading, draft.bands),
     ...optional('minutesPerWeek', draft.limits?.['minutes per week']),
+    cells: readCells(reading, draft.cells),
     programs: readPrograms(reading, draft.programs, { ...standing, tested, lifts, equipment }),
   });
 }

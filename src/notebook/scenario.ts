@@ -231,6 +231,21 @@ export interface Program {
   readonly path: Path;
 }
 
+/** A calculation of the coach's own. */
+export interface Cell {
+  readonly name: string;
+  /** Without its "=". */
+  readonly formula: string;
+  readonly note?: string;
+  /** Unit to show the value in. */
+  readonly unit?: string;
+  /** What the value should lie between, as formulas. */
+  readonly expect?: { readonly least?: string; readonly most?: string };
+  readonly chart: boolean;
+  /** Of the formula's text. */
+  readonly path: Path;
+}
+
 export interface Scenario {
   readonly file: string;
   readonly title: string;
@@ -247,4 +262,5 @@ export interface Scenario {
   readonly bands: Readonly<Record<string, Bands>>;
   readonly minutesPerWeek?: number;
   readonly programs: readonly Program[];
+  readonly cells: readonly Cell[];
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { muscledJoints } from '../mechanics/lift.ts';
 import { athlete, meanPerson } from './bodySchema.ts';
+import { cell } from './cellSchema.ts';
 import { group, must, oneOf, quantity, text } from './field.ts';
 import { actionNames } from './knownNames.ts';
 import { declaredLift } from './liftSchema.ts';
@@ -106,6 +107,10 @@ export const scenarioSchema = z.strictObject(
       .record(z.string(), program, group('a group of programs by name'))
       .describe('Program name → what is done')
       .meta({ examples: [{ 'deep squat': exampleProgram }] }),
+    cells: z
+      .record(z.string(), cell, group('a group of cells by name'))
+      .describe('Name → a calculation of your own')
+      .optional(),
   },
   group('a group of lines such as title: and athlete:'),
 );

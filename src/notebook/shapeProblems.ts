@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { didYouMean } from './didYouMean.ts';
 import { exampleAt, exampleText } from './exampleAt.ts';
-import { colonHint, meantName, unknownNameHint } from './nameHint.ts';
+import { colonHint, isCutFormula, meantName, quoteFormula, unknownNameHint } from './nameHint.ts';
 import type { Problem } from './problem.ts';
 import { bareNumberHint } from './quantitySlips.ts';
 import type { Path } from './scenario.ts';
@@ -125,7 +125,8 @@ function unknownKey(schema: z.core.$ZodType, path: Path, key: string, source: So
   const parent = schemaAt(schema, path, source.value);
   const known = parent instanceof z.ZodObject ? Object.keys(parent.shape) : [];
   const where = path.length > 0 ? ` in ${pathName(path)}` : '';
-  const hint = unknownNameHint(key, known);
+  const beside: readonly unknown[] = Object.values(Object(valueAt(source.value, path)));
+  const hint = beside.some(isCutFormula) ? quoteFormula : unknownNameHint(key, known);
   const at = source.at([...path, key], { key: true });
   return { code: 'unknown-key', message: `unknown name "${key}"${where}`, at, hint };
 }

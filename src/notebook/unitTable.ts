@@ -21,106 +21,60 @@ interface Unit {
 /** Every spelling of a unit that a file may use. */
 export type UnitTable = ReadonlyMap<string, Unit>;
 
-/** Spelling in the file → mathjs's spelling, or a plain factor for what is not a physical unit. */
-const spellings: Readonly<Record<Dimension, Readonly<Record<string, string | number>>>> = {
-  angle: { deg: 'deg', '°': 'deg', rad: 'rad' },
-  speed: { 'deg/s': 'deg/s', '°/s': 'deg/s', 'rad/s': 'rad/s' },
-  length: { m: 'm', cm: 'cm', mm: 'mm', in: 'in', ft: 'ft' },
-  mass: { kg: 'kg', lb: 'lb', lbs: 'lb', g: 'g' },
+/**
+ * SI sizes of units, exact by definition: pound and foot by the international agreement of 1959,
+ * weight units by standard gravity (CGPM 1901).
+ */
+export const unitSizes = {
+  deg: Math.PI / 180,
+  foot: 0.3048,
+  inch: 0.0254,
+  pound: 0.45359237,
+  gravity: 9.80665,
+} as const;
+const { deg, foot, inch, pound, gravity } = unitSizes;
+const footPound = foot * pound * gravity;
+
+/** Spellings in the file and their size in SI (weeks, years: in themselves; shares: of one). */
+const spellings: Readonly<Record<Dimension, Readonly<Record<string, number>>>> = {
+  angle: { deg, '°': deg, rad: 1 },
+  speed: { 'deg/s': deg, '°/s': deg, 'rad/s': 1 },
+  length: { m: 1, cm: 0.01, mm: 0.001, in: inch, ft: foot },
+  mass: { kg: 1, lb: pound, lbs: pound, g: 0.001 },
   torque: {
-    'N m': 'N m',
-    'N*m': 'N m',
-    Nm: 'N m',
-    N·m: 'N m',
-    'lbf ft': 'lbf ft',
-    'ft lbf': 'lbf ft',
-    ft·lbf: 'lbf ft',
-    'ft-lbf': 'lbf ft',
-    'lb ft': 'lbf ft',
-    'ft lb': 'lbf ft',
-    'ft lbs': 'lbf ft',
-    'ft-lb': 'lbf ft',
-    'ft-lbs': 'lbf ft',
-    ft·lb: 'lbf ft',
-    'foot pound': 'lbf ft',
-    'foot pounds': 'lbf ft',
-    'foot-pounds': 'lbf ft',
-    'kgf cm': 'kgf cm',
+    ...all(['N m', 'N*m', 'Nm', 'N·m'], 1),
+    ...all(['lbf ft', 'ft lbf', 'ft·lbf', 'ft-lbf', 'lb ft', 'ft lb', 'ft lbs'], footPound),
+    ...all(['ft-lb', 'ft-lbs', 'ft·lb', 'foot pound', 'foot pounds', 'foot-pounds'], footPound),
+    'kgf cm': gravity / 100,
   },
-  force: { N: 'N', kN: 'kN', kgf: 'kgf', lbf: 'lbf' },
+  force: { N: 1, kN: 1000, kgf: gravity, lbf: pound * gravity },
   'mass per length': {
-    'kg/m': 'kg/m',
-    'kg per m': 'kg/m',
-    'kg per metre': 'kg/m',
-    'lb/ft': 'lb/ft',
-    'lbs/ft': 'lb/ft',
+    ...all(['kg/m', 'kg per m', 'kg per metre'], 1),
+    ...all(['lb/ft', 'lbs/ft'], pound / foot),
   },
-  time: { s: 's', min: 'minute' },
+  time: { s: 1, min: 60 },
   weeks: { week: 1, weeks: 1 },
   years: { year: 1, years: 1 },
   share: { '%': 0.01 },
 };
 
-const siUnit: Readonly<Partial<Record<Dimension, string>>> = {
-  angle: 'rad',
-  speed: 'rad/s',
-  length: 'm',
-  mass: 'kg',
-  torque: 'N m',
-  force: 'N',
-  'mass per length': 'kg/m',
-  time: 's',
-};
-
-let loaded: Promise<UnitTable> | undefined;
-
-/**
- * Gives the units that a file may use, with mathjs's factors to SI.
- *
- * mathjs takes longer to load than everything else together, so it is loaded on the first call;
- * later calls share the table.
- *
- * @returns spelling → unit; rejects only if the installation is broken
- */
-export function loadUnitTable(): Promise<UnitTable> {
-  loaded ??= buildUnitTable();
-  return loaded;
+function all(names: readonly string[], size: number): Readonly<Record<string, number>> {
+  return Object.fromEntries(names.map((name) => [name, size]));
 }
 
-async function buildUnitTable(): Promise<UnitTable> {
-  const { default: singleFile } = await import('mathjs/lib/browser/math.js');
-  const math = singleFile.create();
-  const table = new Map<string, Unit>();
-  for (const dimension of dimensions) {
-    const si = siUnit[dimension];
-    for (const [spelling, meaning] of Object.entries(spellings[dimension])) {
-      const factor =
-        typeof meaning === 'number' || si === undefined
-          ? Number(meaning)
-          : math.unit(1, meaning).toNumber(si);
-      table.set(spelling, { dimension, toSi: scaling(factor) });
-    }
-  }
-  return table;
-}
+/** The units that a file may use: spelling → unit. */
+export const unitTable: UnitTable = new Map(
+  Object.entries(spellings).flatMap(([dimension, sizes]) =>
+    Object.entries(sizes).map(([spelling, size]): [string, Unit] => [
+      spelling,
+      { dimension: dimension as Dimension, toSi: scaling(size) },
+    ]),
+  ),
+);
 
 /** Dividing by 100 rounds once where multiplying by 0.01 rounds twice: 57 cm is 0.57 m exactly. */
-function scaling(factor: number): (value: number) => number {
-  const inverse = Math.round(1 / factor);
-  const isWholeDivisor = Math.abs(inverse * factor - 1) < 1e-15 && inverse > 1;
-  return isWholeDivisor ? (value) => value / inverse : (value) => value * factor;
+function scaling(size: number): (value: number) => number {
+  const inverse = Math.round(1 / size);
+  const isWholeDivisor = Math.abs(inverse * size - 1) < 1e-15 && inverse > 1;
+  return isWholeDivisor ? (value) => value / inverse : (value) => value * size;
 }
-
-const dimensions: readonly Dimension[] = [
-  'angle',
-  'speed',
-  'length',
-  'mass',
-  'torque',
-  'force',
-  'mass per length',
-  'time',
-  'weeks',
-  'years',
-  'share',
-];

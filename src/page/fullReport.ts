@@ -1,6 +1,7 @@
 import type { Results } from '../run.ts';
 import { athleteSection } from './athleteSection.ts';
 import { cautionSection } from './cautions.ts';
+import { cellsSection } from './cellsSection.ts';
 import { conflictSection, sourceSection, wordSection } from './evidence.ts';
 import { gainSections } from './gainSections.ts';
 import { programSections } from './programSections.ts';
@@ -17,6 +18,7 @@ export function fullReport(results: Results): Report {
       ...gainSections(results),
       ...programSections(results),
       ...singlesSection(results),
+      ...cellsSection(results),
       athleteSection(results),
       conflictSection(results),
       cautionSection(),

@@ -1,3 +1,4 @@
+import { cellText } from '../notebook/formula/cellText.ts';
 import type { ProgramResult, Results } from '../run.ts';
 
 /**
@@ -41,6 +42,12 @@ export function resultsJson(results: Results): object {
         before: tenth(load),
         after: tenth(program.singlesAfter[i]?.load ?? load),
       })),
+    })),
+    cells: results.cells.map((result) => ({
+      name: result.cell.name,
+      value: result.value,
+      shown: cellText(result),
+      ...(result.expected ? { expected: result.expected } : {}),
     })),
   };
 }

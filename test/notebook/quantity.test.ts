@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { dimensionOf, readQuantity } from '../../src/notebook/quantity.ts';
-import { type Dimension, loadUnitTable } from '../../src/notebook/unitTable.ts';
+import { type Dimension, unitTable } from '../../src/notebook/unitTable.ts';
 
 // By definition: pound x standard gravity x foot.
 const poundFoot = 0.45359237 * 9.80665 * 0.3048;
-const units = await loadUnitTable();
+const units = unitTable;
 
 describe('quantities in SI', () => {
   // By definition of the units; 1 kgf cm = 9.80665 N x 0.01 m.

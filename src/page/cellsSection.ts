@@ -1,0 +1,82 @@
+import { cellText, cellUnit, expectationText } from '../notebook/formula/cellText.ts';
+import type { CellResult } from '../notebook/formula/evaluateCells.ts';
+import type { Results } from '../run.ts';
+import { actions } from '../tables/actions.ts';
+import type { Block, Section } from './report.ts';
+
+/** The coach's own calculations, if there are any: a table, and charts of those that ask for one. */
+export function cellsSection(results: Results): Section[] {
+  const { cells } = results;
+  if (cells.length === 0) return [];
+  return [
+    {
+      heading: 'Cells',
+      blocks: [
+        {
+          kind: 'text',
+          text: 'Calculations of the coach’s own; their formulas stand in the scenario. Three digits at most.',
+        },
+        cellTable(cells),
+        ...remarks(cells),
+        ...cells.flatMap((cell) => chartOf(cell, results)),
+      ],
+    },
+  ];
+}
+
+function cellTable(cells: readonly CellResult[]): Block {
+  return {
+    kind: 'table',
+    columns: [
+      { head: 'cell', align: 'left' },
+      { head: 'value', align: 'right' },
+    ],
+    rows: cells.map((result) => [result.cell.name, cellText(result)]),
+  };
+}
+
+/** Notes and expectations of the cells that have any. */
+function remarks(cells: readonly CellResult[]): Block[] {
+  const items = cells.flatMap((result) => {
+    const { cell, expected } = result;
+    const parts = [
+      ...(cell.note === undefined ? [] : [cell.note]),
+      ...(expected
+        ? [`expected ${expectationText(result)}, ${expected.holds ? 'and it is' : 'and it is NOT'}`]
+        : []),
+    ];
+    return parts.length > 0 ? [`${cell.name}: ${parts.join('; ')}.`] : [];
+  });
+  return items.length > 0 ? [{ kind: 'list', items }] : [];
+}
+
+/** A chart of a list over all angles of the target's action; other lists have no axis to stand on. */
+function chartOf(result: CellResult, { anglesDeg, reachDeg, question }: Results): Block[] {
+  const { cell, value } = result;
+  if (!cell.chart || typeof value !== 'object') return [];
+  const [least, most] = reachDeg;
+  const xDeg = anglesDeg.filter((deg) => deg >= least - 1e-6 && deg <= most + 1e-6);
+  if (xDeg.length !== value.length)
+    return [
+      {
+        kind: 'text',
+        text: `"${cell.name}" is not drawn: only lists over all angles of ${question.action} have an axis (${actions[question.action].joint} angle).`,
+      },
+    ];
+  const { text, size } = cellUnit(result);
+  return [
+    {
+      kind: 'chart',
+      chart: {
+        title: `${cell.name}${text === '' ? '' : ` (${text})`}`,
+        xDeg,
+        series: [{ name: cell.name, y: value.map((y) => y / size) }],
+        band: {
+          fromDeg: (question.target.from * 180) / Math.PI,
+          toDeg: (question.target.to * 180) / Math.PI,
+          name: 'target',
+        },
+      },
+    },
+  ];
+}
