@@ -6,7 +6,7 @@
  * to stdout or files, messages to stderr.
  */
 import { mkdirSync, readdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { Command } from 'commander';
 
 interface Evaluated {
@@ -53,6 +53,28 @@ program
   .argument('<file>', 'a scenario file')
   .argument('[formula]', 'for example: best("back squat", 110 deg) / mass')
   .action((file: string, formula: string | undefined) => answer(file, formula));
+
+program
+  .command('sweep')
+  .description('put several values at one place of a scenario and answer formulas with each')
+  .argument('<file>', 'a scenario file; it is not changed')
+  .argument('<place>', 'for example "athlete.mass" or "programs.deep squat.work.1.to"')
+  .argument('<values>', 'from : step : to, such as "80 deg : 10 deg : 120 deg", or a list')
+  .argument('<formulas...>', 'for example "target_gain(\\"deep squat\\")"')
+  .action((file: string, place: string, values: string, formulas: string[]) =>
+    vary(file, place, values, formulas),
+  );
+
+program
+  .command('start')
+  .description('write a new scenario with comments, to be filled in')
+  .argument('[file]', 'where to write it', 'scenario.yaml')
+  .action((file: string) => start(file));
+
+program
+  .command('schema')
+  .description('print the JSON Schema of a scenario, for editors')
+  .action(() => printSchema());
 
 /** Evaluates each file; a file with problems gets no report, and the exit code says so. */
 async function report(
@@ -121,6 +143,41 @@ async function answer(file: string, formula?: string): Promise<void> {
   }
   const { cellText } = await import('./notebook/formula/cellText.ts');
   process.stdout.write(`${cellText(found.result)}\n`);
+}
+
+/** Prints a table of what formulas come to with several values at one place. */
+async function vary(
+  file: string,
+  place: string,
+  values: string,
+  formulas: readonly string[],
+): Promise<void> {
+  const [scenario] = read([file]);
+  if (!scenario) return;
+  const [{ sweep }, { sweepPage }, { renderTerminal }] = await Promise.all([
+    import('./sweep.ts'),
+    import('./page/sweepPage.ts'),
+    import('./page/terminal.ts'),
+  ]);
+  const swept = await sweep(scenario.file, scenario.text, place, values, formulas);
+  if (swept.fault !== undefined) refuse(swept.fault);
+  else process.stdout.write(`${renderTerminal(sweepPage(swept.sweep), width())}\n`);
+}
+
+/** Writes a new scenario; never over a file that is there. */
+async function start(file: string): Promise<void> {
+  if (readIfThere(file) !== undefined || isFolder(file)) {
+    refuse(`${file} is there already; name another file`);
+    return;
+  }
+  const { startingScenario } = await import('./notebook/startingScenario.ts');
+  if (writeWhole(dirname(file), file, startingScenario))
+    process.stderr.write(`scenario: ${file}\nfill it in, then run: torqueleaf report ${file}\n`);
+}
+
+async function printSchema(): Promise<void> {
+  const { scenarioJsonSchema } = await import('./notebook/scenarioJsonSchema.ts');
+  process.stdout.write(`${JSON.stringify(scenarioJsonSchema(), null, 1)}\n`);
 }
 
 /** Prints the catalogue, or one lift with a drawing of its first and last posture. */

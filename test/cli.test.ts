@@ -123,6 +123,33 @@ describe('ask', () => {
   });
 });
 
+describe('what if', () => {
+  it('sweep prints a row a value and leaves the file as it is', () => {
+    const file = 'scenarios/ski-deep-range.yaml';
+    const before = readFileSync(file, 'utf8');
+    const ran = command('sweep', file, 'athlete.mass', '60 kg, 70 kg', 'mass');
+    expect(ran.status).toBe(0);
+    expect(ran.stdout).toContain('mass is largest at 70 kg (70 kg) and smallest at 60 kg (60 kg).');
+    expect(readFileSync(file, 'utf8')).toBe(before);
+  });
+
+  it('start writes a scenario that check finds no fault in, never over another', () => {
+    const file = join(folder, 'new.yaml');
+    expect(command('start', file).status).toBe(0);
+    expect(command('report', file, '--out', join(folder, 'new')).status).toBe(0);
+    expect(command('start', file)).toEqual({
+      status: 2,
+      stdout: '',
+      stderr: `${file} is there already; name another file\n`,
+    });
+  });
+
+  it('schema prints the JSON Schema that the repository holds', () => {
+    const { stdout } = command('schema');
+    expect(stdout).toBe(readFileSync('scenarios/scenario.schema.json', 'utf8'));
+  });
+});
+
 describe('lifts', () => {
   it('lists the catalogue by leading joint', () => {
     const ran = command('lifts');

@@ -7,10 +7,14 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   'main.ts': [
     'run.ts',
     'lookUpLift.ts',
+    'sweep.ts',
     'page',
     'notebook/problem.ts',
     'notebook/formula/cellText.ts',
+    'notebook/startingScenario.ts',
+    'notebook/scenarioJsonSchema.ts',
   ],
+  'sweep.ts': ['run.ts', 'functions', 'notebook'],
   'lookUpLift.ts': ['notebook/didYouMean.ts', 'mechanics', 'physiology', 'tables'],
   'run.ts': [
     'runProblems.ts',
@@ -32,6 +36,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   page: [
     'type run.ts',
     'type lookUpLift.ts',
+    'type sweep.ts',
     'type notebook',
     'notebook/formula/cellText.ts',
     'type inference',

@@ -1,6 +1,7 @@
 import { complete, optional } from './complete.ts';
 import { type Draft, draftOf } from './draft.ts';
 import { type Problem, sortProblems } from './problem.ts';
+import { withWholePrograms } from './programLikes.ts';
 import { readQuantity } from './quantity.ts';
 import type { KneeLimit } from './range.ts';
 import { readBands } from './readBands.ts';
@@ -55,8 +56,10 @@ export async function readScenario(
   text: string,
   angleAt?: AngleAt,
 ): Promise<ReadScenario> {
-  const { source, problems } = readSource(file, text);
+  const { source: written, problems } = readSource(file, text);
   if (problems) return { problems: sortProblems(problems) };
+  const { source, problems: derived } = withWholePrograms(written);
+  if (derived.length > 0) return { problems: sortProblems(derived) };
   const { draft, problems: shape } = readShape(source);
   const reading = new Reading(source, unitTable, draft?.angles);
   const scenario = draft && convert(reading, draft, angleAt);

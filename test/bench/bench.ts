@@ -10,6 +10,7 @@ import { run } from '../../src/run.ts';
 
 const bundle = '.bundle/torqueleaf.cjs';
 const rounds = 9;
+const scenarios = readdirSync('scenarios').filter((name) => name.endsWith('.yaml'));
 
 function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
@@ -59,7 +60,7 @@ function wholeRuns(): void {
       out,
     ],
     ...Object.fromEntries(
-      readdirSync('scenarios').map((name) => [
+      scenarios.map((name) => [
         `report ${name}`,
         [bundle, 'report', join('scenarios', name), '--out', out],
       ]),
@@ -80,6 +81,6 @@ function wholeRuns(): void {
     );
 }
 
-for (const name of readdirSync('scenarios')) await insideOneProcess(join('scenarios', name));
+for (const name of scenarios) await insideOneProcess(join('scenarios', name));
 if (existsSync(bundle)) wholeRuns();
 else console.log(`no ${bundle}: run npm run bundle first`);
