@@ -1,4 +1,5 @@
 import type { HoldWork, IsokineticWork, LiftWork, Work } from '../notebook/scenario.ts';
+import { toDegrees } from '../numeric/degrees.ts';
 import type { Control } from '../physiology/planLowering.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
 import type { Results } from '../run.ts';
@@ -34,7 +35,7 @@ function filled({ assumed = [] }: Work): string {
 
 function holdLine(work: HoldWork, planned: PlannedExercise, results: Results): string {
   const { athlete, anglesDeg, scenario } = results;
-  const index = anglesDeg.findIndex((deg) => deg >= (work.at * 180) / Math.PI - 1e-9);
+  const index = anglesDeg.findIndex((deg) => deg >= toDegrees(work.at) - 1e-9);
   const best = isAction(work.of) ? athlete.groups[work.of].torque[index] : undefined;
   const held = planned.hold;
   const asked = held

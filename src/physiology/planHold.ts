@@ -1,5 +1,6 @@
 import { standardGravity } from '../mechanics/forces.ts';
 import type { Lift } from '../mechanics/lift.ts';
+import { toRadians } from '../numeric/degrees.ts';
 import { isAction } from '../tables/actions.ts';
 import { liftNamed } from '../tables/lifts.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
@@ -51,7 +52,7 @@ export function planHold(
 
 /** Heaviest single of a lift over its range in the catalogue, as far as the knee bends, kg. */
 function fullSingle(lift: Lift, athlete: Athlete): number {
-  const [from = 0, end = 0] = lift.rangeDeg.map((deg) => (deg * Math.PI) / 180);
+  const [from = 0, end = 0] = lift.rangeDeg.map(toRadians);
   const to = lift.leading === 'knee' ? Math.min(end, athlete.body.limits.knee) : end;
   const strength = liftFactor(athlete, lift.name, to);
   return heaviestLoad({ lift, from, to }, athlete.body, restingCapacity(athlete), strength).load;

@@ -1,4 +1,5 @@
 import type { Lift } from '../mechanics/lift.ts';
+import { toRadians } from '../numeric/degrees.ts';
 import { isAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { liftNamed } from '../tables/lifts.ts';
@@ -65,7 +66,7 @@ export interface Plan {
 
 /** Where the range of a tested single begins, radians: the first angle of the lift. */
 export function firstAngle(lift: Lift): number {
-  return (lift.rangeDeg[0] * Math.PI) / 180;
+  return toRadians(lift.rangeDeg[0]);
 }
 
 /**
@@ -73,13 +74,12 @@ export function firstAngle(lift: Lift): number {
  * chains or bands, because singles are tested with the plain bar.
  */
 function isTestedRange(single: MeasuredSingle, work: WrittenLift, lift: Lift): boolean {
-  const degree = Math.PI / 180;
   return (
     single.lift === work.lift &&
     work.chains === undefined &&
     work.bands === undefined &&
-    Math.abs(single.to - work.to) < degree &&
-    Math.abs((single.from ?? firstAngle(lift)) - work.from) < 10 * degree
+    Math.abs(single.to - work.to) < toRadians(1) &&
+    Math.abs((single.from ?? firstAngle(lift)) - work.from) < toRadians(10)
   );
 }
 

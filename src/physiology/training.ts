@@ -1,5 +1,6 @@
 import { gridAngles, gridStepDeg, type OverAngles } from '../mechanics/angleGrid.ts';
 import { demandOf } from '../mechanics/demand.ts';
+import { toRadians } from '../numeric/degrees.ts';
 import { type ActionName, actionNames, actions, byAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { coefficientsFor, oneWeekLater } from './adaptation.ts';
@@ -141,7 +142,7 @@ class WeekOfTraining {
     const name = exercise.range.lift.name;
     const goal = this.practised.get(name) ?? gridAngles.map(() => 0);
     // Samples stand at every second grid angle.
-    const half = (1.01 * gridStepDeg * Math.PI) / 180;
+    const half = toRadians(1.01 * gridStepDeg);
     const filled = sets / (sets + this.c.practiceHalfDose);
     gridAngles.forEach((angle, i) => {
       const near = samples.find(({ leading }) => Math.abs(leading - angle) <= half);

@@ -15,9 +15,10 @@ import {
   towardPulley,
 } from '../../src/mechanics/rig.ts';
 import { rigAlong } from '../../src/mechanics/rigAt.ts';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { chainKgPerMetre } from '../../src/tables/chainsAndBands.ts';
 import { liftNamed, lifts, takesBands, takesChains } from '../../src/tables/lifts.ts';
-import { man, radians, torque } from './askLift.ts';
+import { man, torque } from './askLift.ts';
 import { sensibleLoad } from './sensibleLoads.ts';
 
 /** Heavy chains and strong bands of invented sizes, to try the whole catalogue with. */
@@ -127,7 +128,7 @@ describe('postures under chains and bands', () => {
         const load = loadFor(lift);
         const [from, to] = lift.rangeDeg;
         for (const share of [0, 0.25, 0.5, 0.75, 1]) {
-          const leading = (from + share * (to - from)) * radians;
+          const leading = toRadians(from + share * (to - from));
           const stance = new Stance(lift, man, load, rig);
           const { placement, loads } = held(stance, leading);
           const height = heightOfLoad(lift, man, placement);
@@ -144,7 +145,7 @@ describe('postures under chains and bands', () => {
     for (const lift of hung.filter(({ support }) => support === 'feet'))
       for (const deg of lift.rangeDeg)
         expect(
-          held(new Stance(lift, man, 60, [bandsAt(0, 3000)]), deg * radians).placement,
+          held(new Stance(lift, man, 60, [bandsAt(0, 3000)]), toRadians(deg)).placement,
           lift.name,
         ).toBeDefined();
   });
@@ -153,13 +154,13 @@ describe('postures under chains and bands', () => {
     for (const lift of cables) {
       const rig = [bandsAt(0)];
       for (const deg of lift.rangeDeg) {
-        const { placement } = held(new Stance(lift, man, 20), deg * radians);
+        const { placement } = held(new Stance(lift, man, 20), toRadians(deg));
         const toward = towardPulley(lift, placement);
         if (!toward) throw new Error('no pulley');
         const kg =
           20 + bandsAt(0).stretch.tensionAt(Math.hypot(toward.x, toward.y)) / standardGravity;
-        const both = demandOf(lift, man, kg)(deg * radians);
-        const rigged = demandOf(lift, man, 20, rig)(deg * radians);
+        const both = demandOf(lift, man, kg)(toRadians(deg));
+        const rigged = demandOf(lift, man, 20, rig)(toRadians(deg));
         if ('impossible' in both || 'impossible' in rigged) throw new Error(lift.name);
         for (const joint of Object.keys(both.torques) as Joint[])
           expect(rigged.torques[joint]).toBeCloseTo(both.torques[joint] ?? Number.NaN, 9);
@@ -214,7 +215,7 @@ describe('work identity: work of the joints is the change of energy of body, loa
       const load = isCable ? 20 : loadFor(lift);
       const share = lift.workingShare ?? 1;
       const stance = new Stance(lift, man, load, rig);
-      const [from, to] = lift.rangeDeg.map((deg) => deg * radians) as [number, number];
+      const [from, to] = lift.rangeDeg.map(toRadians) as [number, number];
       const demandAt = demandOf(lift, man, load, rig);
       const steps = 400;
       const at = (step: number) => from + ((to - from) * step) / steps;
@@ -265,7 +266,7 @@ describe('work identity: work of the joints is the change of energy of body, loa
 describe('limits', () => {
   const squat = liftNamed('back squat');
   const kneeWith = (rig: Rig, deg: number, load = 100) => {
-    const asked = demandOf(squat, man, load, rig)(deg * radians);
+    const asked = demandOf(squat, man, load, rig)(toRadians(deg));
     if ('impossible' in asked) throw new Error(asked.impossible);
     return asked.torques.knee ?? Number.NaN;
   };
