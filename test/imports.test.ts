@@ -9,8 +9,8 @@ const allowedToAll = ['numeric/degrees.ts'];
 const allowed: Readonly<Record<string, readonly string[]>> = {
   'main.ts': ['run.ts', 'lookUpLift.ts', 'page', 'notebook/problem.ts'],
   'lookUpLift.ts': ['notebook/didYouMean.ts', 'mechanics', 'physiology', 'tables'],
-  'run.ts': ['runProblems.ts', 'notebook', 'mechanics', 'physiology', 'inference', 'tables'],
-  'runProblems.ts': ['type notebook', 'inference', 'mechanics', 'type physiology', 'tables'],
+  'run.ts': ['problems', 'notebook', 'mechanics', 'physiology', 'inference', 'tables'],
+  problems: ['type notebook', 'type physiology', 'inference', 'mechanics', 'tables'],
   notebook: ['tables', 'mechanics/lift.ts'],
   mechanics: ['numeric'],
   physiology: ['numeric', 'tables', 'mechanics'],
