@@ -4,7 +4,7 @@ import type { Control } from '../physiology/planLowering.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
 import type { Results } from '../run.ts';
 import { actions, isAction, jointWords } from '../tables/actions.ts';
-import { loweringStrength } from '../tables/strength.ts';
+import { loweringStrength } from '../tables/movingStrength.ts';
 import { heightSentences } from './heightWords.ts';
 import { feltSentence, isRubberEstimate, rigClause } from './rigWords.ts';
 import {

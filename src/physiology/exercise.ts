@@ -1,7 +1,7 @@
 import type { Demand } from '../mechanics/demand.ts';
 import type { Body } from '../mechanics/posture.ts';
 import { type ActionName, actions } from '../tables/actions.ts';
-import { loweringStrength } from '../tables/strength.ts';
+import { loweringStrength } from '../tables/movingStrength.ts';
 import type { Moment } from './dose.ts';
 import { demandsOver, type Range } from './heaviestLoad.ts';
 import type { IsokineticExercise } from './isokinetic.ts';

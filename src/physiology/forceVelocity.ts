@@ -1,6 +1,6 @@
 import { toDegrees } from '../numeric/degrees.ts';
 import { fastestTurnDeg, hillCurvature } from '../tables/forceVelocity.ts';
-import { loweringStrength } from '../tables/strength.ts';
+import { loweringStrength } from '../tables/movingStrength.ts';
 
 /** Muscles shorten while lifting and are drawn out while lowering. */
 export type Way = 'lifting' | 'lowering';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { toRadians } from '../../src/numeric/degrees.ts';
 import { torqueWhileMoving } from '../../src/physiology/forceVelocity.ts';
 import { fastestTurnDeg, hillCurvature } from '../../src/tables/forceVelocity.ts';
-import { loweringStrength } from '../../src/tables/strength.ts';
+import { loweringStrength } from '../../src/tables/movingStrength.ts';
 
 const lifting = (speedDeg: number) => torqueWhileMoving('lifting', toRadians(speedDeg));
 

@@ -12,7 +12,7 @@ import { minutesPerWeek } from '../../src/physiology/minutes.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { train } from '../../src/physiology/training.ts';
 import { coefficients as c } from '../../src/tables/adaptation.ts';
-import { loweringStrength } from '../../src/tables/strength.ts';
+import { loweringStrength } from '../../src/tables/movingStrength.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
 
 const person = meanPerson('male', false);

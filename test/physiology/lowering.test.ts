@@ -22,7 +22,7 @@ import { train } from '../../src/physiology/training.ts';
 import { actionNames } from '../../src/tables/actions.ts';
 import { coefficients as c } from '../../src/tables/adaptation.ts';
 import { liftNamed } from '../../src/tables/lifts.ts';
-import { liftingStrength, loweringStrength } from '../../src/tables/strength.ts';
+import { liftingStrength, loweringStrength } from '../../src/tables/movingStrength.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
 
 const man = meanPerson('male', true);

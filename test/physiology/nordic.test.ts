@@ -4,7 +4,7 @@ import { toRadians } from '../../src/numeric/degrees.ts';
 import { stickingPoint } from '../../src/physiology/heaviestLoad.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { liftNamed } from '../../src/tables/lifts.ts';
-import { loweringStrength } from '../../src/tables/strength.ts';
+import { loweringStrength } from '../../src/tables/movingStrength.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
 
 /** The lowering with the shanks on a board that rises by so many degrees toward the knees. */
