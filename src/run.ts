@@ -27,8 +27,9 @@ import {
 } from './physiology/athlete.ts';
 import { bodyOf, estimatedLengths } from './physiology/body.ts';
 import { angleAtHeight } from './physiology/heights.ts';
+import { firstAngle } from './physiology/measuredSingle.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
-import { firstAngle, type Plan, planProgram } from './physiology/planProgram.ts';
+import { type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
 import { liftBalance, unbalanced } from './problems/balanceProblems.ts';
 import { loadProblems } from './problems/loadProblems.ts';

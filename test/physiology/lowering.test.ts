@@ -38,7 +38,7 @@ const rangeOf = (name: string, from: number, to: number) => ({
 const squat = rangeOf('back squat', 0, 110);
 const nordic = rangeOf('Nordic lowering', 15, 90);
 
-const samples = (range = squat, load = 60) => samplesOf(range, man.body, capacity, load, untested);
+const samples = (range = squat, load = 60) => samplesOf(range, man, load, untested);
 
 function squatted(change: Partial<LiftExercise>): LiftExercise {
   const heaviest = heaviestLoad(squat, man.body, capacity, untested).load;

@@ -53,7 +53,7 @@ const squat = fc
   });
 const lowered = squat.map((work): Exercise => {
   if (work.kind !== 'lift') return work;
-  const strength = liftFactor(person, work.range.lift.name, work.range.to);
+  const strength = liftFactor(person, work.range);
   const heaviest = heaviestLowered(work.range, person, strength);
   return { ...work, load: 1.1 * work.load, heaviest, lowerOnly: true };
 });
@@ -78,7 +78,7 @@ const heldSquat = fc
   .map(({ at, effort, sets }): Exercise => {
     const lift = liftNamed('back squat');
     const range = { lift, from: at, to: at };
-    const strength = effort * liftFactor(person, lift.name, at);
+    const strength = effort * liftFactor(person, range);
     const load = heaviestLoad(range, person.body, restingCapacity(person), strength).load;
     const of = { range, load };
     return { kind: 'hold', of, at, effort, sets, reps: 4, seconds: 4 };
