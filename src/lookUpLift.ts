@@ -3,6 +3,7 @@ import type { Lift } from './mechanics/lift.ts';
 import type { Placement } from './mechanics/linkage.ts';
 import { Stance } from './mechanics/posture.ts';
 import { didYouMean } from './notebook/didYouMean.ts';
+import { toRadians } from './numeric/degrees.ts';
 import { bodyOf } from './physiology/body.ts';
 import { lifts } from './tables/lifts.ts';
 
@@ -44,7 +45,7 @@ export function lookUpLift(
   const [first, last] = lift.rangeDeg;
   const steps = Array.from({ length: 31 }, (_, i) => first + ((last - first) * i) / 30);
   const placed = steps.flatMap((deg) => {
-    const held = stance.posture((deg * Math.PI) / 180);
+    const held = stance.posture(toRadians(deg));
     return 'impossible' in held ? [] : [{ deg, placement: held.placement }];
   });
   const ends = [placed[0], placed[placed.length - 1]];

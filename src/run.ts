@@ -39,10 +39,14 @@ import {
 } from './physiology/athlete.ts';
 import { bodyOf, estimatedLengths } from './physiology/body.ts';
 import { angleAtHeight } from './physiology/heights.ts';
+import { firstAngle } from './physiology/measuredSingle.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
-import { firstAngle, type Plan, planProgram } from './physiology/planProgram.ts';
+import { type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
-import { liftBalance, loadProblems, rigRemarks, testRemarks, unbalanced } from './runProblems.ts';
+import { liftBalance, unbalanced } from './problems/balanceProblems.ts';
+import { loadProblems } from './problems/loadProblems.ts';
+import { rigRemarks } from './problems/rigProblems.ts';
+import { testRemarks } from './problems/testRemarks.ts';
 import { isAction } from './tables/actions.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
 import { liftNamed, lifts } from './tables/lifts.ts';

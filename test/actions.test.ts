@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { formatProblems } from '../src/notebook/problem.ts';
+import { toDegrees } from '../src/numeric/degrees.ts';
 import { type Results, run } from '../src/run.ts';
 import { actionNames, actions } from '../src/tables/actions.ts';
 import { strengthCurves } from '../src/tables/strength.ts';
@@ -71,10 +72,10 @@ describe('included angles', () => {
       .replace('at: 60 deg', 'at: 120 deg')
       .replace('at: 30 deg', 'at: 150 deg');
     const hip = await resultsOf(written);
-    expect((hip.question.target.from * 180) / Math.PI).toBeCloseTo(50, 9);
+    expect(toDegrees(hip.question.target.from)).toBeCloseTo(50, 9);
     const ankle = await resultsOf(
       scenarioOf('ankle plantarflexion', 10, -20).replace('angles: flexion', 'angles: included'),
     );
-    expect((ankle.question.target.from * 180) / Math.PI).toBeCloseTo(0, 9);
+    expect(toDegrees(ankle.question.target.from)).toBeCloseTo(0, 9);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { formatProblems } from '../src/notebook/problem.ts';
+import { toDegrees } from '../src/numeric/degrees.ts';
 import { fullReport } from '../src/page/fullReport.ts';
 import { renderMarkdown } from '../src/page/markdown.ts';
 import { type Results, run } from '../src/run.ts';
@@ -56,7 +57,7 @@ describe('a scenario with heights', () => {
       entry.kind === 'hold' ? [entry.at] : [entry.from, entry.to],
     );
     const [box = [], level = [], pull = [], hold = []] = degrees.map((angles) =>
-      angles.map((angle) => (angle * 180) / Math.PI),
+      angles.map(toDegrees),
     );
     // By hand: rise of hip over knee 0.505 − 0.0702 − 0.4428 · cos 30° = 0.0513, of a thigh of
     // 0.441 m 6.7° of elevation, and 90 + 30 − 6.7 = 113.3; thigh level 90 + 30 = 120.

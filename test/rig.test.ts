@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { measuredStretch } from '../src/mechanics/bandTension.ts';
 import type { Rig } from '../src/mechanics/rig.ts';
 import { formatProblems } from '../src/notebook/problem.ts';
+import { toRadians } from '../src/numeric/degrees.ts';
 import { fullReport } from '../src/page/fullReport.ts';
 import { renderMarkdown } from '../src/page/markdown.ts';
 import { bodyOf } from '../src/physiology/body.ts';
@@ -12,7 +13,6 @@ import { type Results, run } from '../src/run.ts';
 import { liftNamed } from '../src/tables/lifts.ts';
 
 const text = readFileSync('scenarios/push-off-chains.yaml', 'utf8');
-const radians = Math.PI / 180;
 
 async function told(changed: string): Promise<string> {
   const { problems, notes } = { problems: undefined, notes: [], ...(await run('f.yaml', changed)) };
@@ -63,7 +63,7 @@ describe('loads with chains and bands on', () => {
     for (const name of ['squat with chains', 'squat with helping bands']) {
       const { planned, exercise } = exerciseOf(results, name);
       const { range, heaviest } = exercise;
-      expect(planned.heaviest?.at.angle).toBeCloseTo(110 * radians, 9);
+      expect(planned.heaviest?.at.angle).toBeCloseTo(toRadians(110), 9);
       const capacity = restingCapacity(results.athlete);
       const rigged = stickingPoint(range, results.athlete.body, capacity, heaviest).effort;
       const plain = stickingPoint(
@@ -87,7 +87,7 @@ describe('loads with chains and bands on', () => {
     ]);
     rigs.push([{ kind: 'bands', anchor: 0, stretch }]);
     const body = bodyOf({ reference: 'male', stature: 1.8, mass: 80, lengths: {}, limits: {} });
-    const range = { lift, from: 0, to: 90 * radians };
+    const range = { lift, from: 0, to: toRadians(90) };
     const knees = [range, ...rigs.map((rig) => ({ ...range, rig }))].map((one) => {
       const twice = [demandsOver(one, body, 60), demandsOver(one, body, 60)];
       expect(twice[0]).toBe(twice[1]);

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { formatProblems } from '../src/notebook/problem.ts';
+import { toRadians } from '../src/numeric/degrees.ts';
 import { resultsJson } from '../src/page/resultsJson.ts';
 import { type Results, run } from '../src/run.ts';
 
@@ -187,7 +188,7 @@ describe('results hang together', () => {
     );
     const { singlesBefore } = await resultsOf(two);
     const load = (deg: number) =>
-      singlesBefore.find(({ range }) => Math.abs(range.to - (deg * Math.PI) / 180) < 1e-6)?.load;
+      singlesBefore.find(({ range }) => Math.abs(range.to - toRadians(deg)) < 1e-6)?.load;
     expect(load(70)).toBeCloseTo(120, 3);
     expect(load(110)).toBeCloseTo(85, 3);
   });

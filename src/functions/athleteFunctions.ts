@@ -5,6 +5,7 @@ import type { Lift, MuscledJoint } from '../mechanics/lift.ts';
 import { type Exponents, plain } from '../notebook/formula/dimensions.ts';
 import type { DescribedFunction } from '../notebook/formula/library.ts';
 import { FormulaError, number, type Value } from '../notebook/formula/values.ts';
+import { toDegrees, toRadians } from '../numeric/degrees.ts';
 import { liftFactor } from '../physiology/athlete.ts';
 import { operatingLength, tendonArmAt } from '../physiology/muscleGeometry.ts';
 import { leastEffort } from '../physiology/sharing.ts';
@@ -29,7 +30,7 @@ const actionList = actionNames.map((name) => ({ name, ...actions[name] }));
 /** Grid angles (radians) over which an action is looked at. */
 export function reachOf(action: ActionName, { athlete }: Results): number[] {
   const { rangeDeg, joint } = actions[action];
-  const [least, end] = rangeDeg.map((deg) => (deg * Math.PI) / 180) as [number, number];
+  const [least, end] = [toRadians(rangeDeg[0]), toRadians(rangeDeg[1])];
   const most = joint === 'knee' ? athlete.body.limits.knee : end;
   return gridAngles.filter((at) => at >= least - 1e-9 && at <= most + 1e-9);
 }
@@ -125,7 +126,7 @@ function liftFunctions(results: Results): DescribedFunction[] {
     turnAngle(scenario.convention, lift.leading, Number(at));
   const single = (name: Value | undefined, to: Value | undefined, from: Value | undefined) => {
     const lift = liftOf(name);
-    const first = (lift.rangeDeg[0] * Math.PI) / 180;
+    const first = toRadians(lift.rangeDeg[0]);
     const ends = [from === undefined ? first : flexion(lift, from), flexion(lift, to)];
     const range = { lift, from: Math.min(...ends), to: Math.max(...ends) };
     const [found] = heaviestSingles(athlete, [range], untrainedState(athlete), coefficients);
@@ -181,7 +182,8 @@ function liftFunctions(results: Results): DescribedFunction[] {
       returns: () => number(plain),
       run: ([name, at, load]) => {
         const lift = liftOf(name);
-        const strength = liftFactor(athlete, lift.name, flexion(lift, at));
+        const end = flexion(lift, at);
+        const strength = liftFactor(athlete, { lift, from: end, to: end });
         return leastEffort(asked(lift, at, Number(load)), restingCapacity(athlete)) / strength;
       },
       example: { formula: 'effort("back squat", 90 deg, 60 kg)' },
@@ -216,7 +218,7 @@ function muscleFunctions({ scenario }: Results): DescribedFunction[] {
     const crossed = (Object.keys(muscle.arms) as MuscleJoint[]).map((one) => ({ name: one }));
     const { name: over } = named(`joint that ${muscle.name} crosses`, joint, crossed);
     const flexion = turnAngle(scenario.convention, over, Number(at));
-    return { muscle, over, deg: (flexion * 180) / Math.PI };
+    return { muscle, over, deg: toDegrees(flexion) };
   };
   return [
     modelFunction({

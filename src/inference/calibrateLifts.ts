@@ -1,10 +1,10 @@
 import type { Lift } from '../mechanics/lift.ts';
 import type { Athlete, LiftFactors } from '../physiology/athlete.ts';
 import { heaviestLoad, stickingPoint } from '../physiology/heaviestLoad.ts';
-import { firstAngle, type MeasuredSingle } from '../physiology/planProgram.ts';
+import { firstAngle, type MeasuredSingle } from '../physiology/measuredSingle.ts';
 import { restingCapacity } from '../physiology/trainedState.ts';
 import { liftNamed } from '../tables/lifts.ts';
-import { liftingStrength } from '../tables/strength.ts';
+import { liftingStrength } from '../tables/movingStrength.ts';
 
 /** A tested single beside what the torque curves alone predict. */
 export interface Calibration {

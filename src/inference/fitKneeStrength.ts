@@ -1,3 +1,4 @@
+import { toDegrees } from '../numeric/degrees.ts';
 import { leastSquares } from '../numeric/leastSquares.ts';
 import { type KneeStrength, kneeExtension, meanKneeStrength } from '../physiology/athlete.ts';
 import { kneeExtensionSpread } from '../tables/strength.ts';
@@ -21,7 +22,7 @@ export function scored(
 ): MeasuredTorque {
   const best = Math.max(...trials);
   const mean = trials.reduce((sum, trial) => sum + trial, 0) / trials.length;
-  return { deg: (angle * 180) / Math.PI, torque: score === 'best' ? best : mean };
+  return { deg: toDegrees(angle), torque: score === 'best' ? best : mean };
 }
 
 export interface KneeFit {

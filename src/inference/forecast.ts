@@ -1,5 +1,6 @@
 import type { OverAngles } from '../mechanics/angleGrid.ts';
 import { averageOverOrders } from '../numeric/averageOverOrders.ts';
+import { toDegrees, toRadians } from '../numeric/degrees.ts';
 import {
   coefficientsFor,
   type Mechanism,
@@ -95,13 +96,13 @@ export function forecast(
 /** Angles over which an action is looked at: its table's range, the knee's up to the athlete's limit. */
 function reach(action: ActionName, athlete: Athlete): [number, number] {
   const { joint, rangeDeg } = actions[action];
-  const [least, most] = [(rangeDeg[0] * Math.PI) / 180, (rangeDeg[1] * Math.PI) / 180];
+  const [least, most] = [toRadians(rangeDeg[0]), toRadians(rangeDeg[1])];
   return [least, joint === 'knee' ? athlete.body.limits.knee : most];
 }
 
 /** Bands of 25 degrees; the last one ends at the limit. */
 function bandsOver(least: number, most: number): AngleRange[] {
-  const width = (25 * Math.PI) / 180;
+  const width = toRadians(25);
   const count = Math.min(Math.ceil((most - least) / width - 1e-9), 7);
   return Array.from({ length: count }, (_, i) => ({
     from: least + i * width,
@@ -112,5 +113,5 @@ function bandsOver(least: number, most: number): AngleRange[] {
 /** The same in degrees. */
 export function reachDeg(action: ActionName, athlete: Athlete): [number, number] {
   const [least, most] = reach(action, athlete);
-  return [(least * 180) / Math.PI, (most * 180) / Math.PI];
+  return [toDegrees(least), toDegrees(most)];
 }

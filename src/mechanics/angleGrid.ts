@@ -1,3 +1,4 @@
+import { toDegrees, toRadians } from '../numeric/degrees.ts';
 /** Shared grid of joint angles: −60 to 180 degrees, flexion positive, every 2.5 degrees. */
 export const gridStepDeg = 2.5;
 const firstDeg = -60;
@@ -7,7 +8,7 @@ export const gridDeg: readonly number[] = Array.from(
 );
 
 /** The same grid in radians. */
-export const gridAngles: readonly number[] = gridDeg.map((deg) => (deg * Math.PI) / 180);
+export const gridAngles: readonly number[] = gridDeg.map(toRadians);
 
 /** Values on the grid. */
 export type OverAngles = readonly number[];
@@ -25,7 +26,7 @@ export function atAngle(values: OverAngles, angle: number): number {
 
 /** Grid interval that holds an angle (radians) and how far into it the angle lies, 0 to 1. */
 export function gridPlace(angle: number): { index: number; share: number } {
-  const place = ((angle * 180) / Math.PI - firstDeg) / gridStepDeg;
+  const place = (toDegrees(angle) - firstDeg) / gridStepDeg;
   const index = Math.min(Math.max(Math.floor(place), 0), gridDeg.length - 2);
   return { index, share: Math.min(Math.max(place - index, 0), 1) };
 }

@@ -1,3 +1,4 @@
+import { toRadians } from '../numeric/degrees.ts';
 import type { Lift } from './lift.ts';
 import { type Body, Stance } from './posture.ts';
 
@@ -22,7 +23,7 @@ export function balancedStretch(
   const steps = Math.ceil(last - first);
   const angles = Array.from({ length: steps + 1 }, (_, i) => Math.min(first + i, last));
   const taken = angles.filter((deg) =>
-    stances.some((stance) => !('impossible' in stance.posture((deg * Math.PI) / 180))),
+    stances.some((stance) => !('impossible' in stance.posture(toRadians(deg)))),
   );
   const [least, most] = [taken[0], taken[taken.length - 1]];
   return least === undefined || most === undefined ? undefined : [least, most];

@@ -1,3 +1,4 @@
+import { toRadians } from '../numeric/degrees.ts';
 import { momentAbout, type PointForce, standardGravity, type Vector } from './forces.ts';
 import type { Attachment, Contact, Joint, Lift } from './lift.ts';
 import {
@@ -120,7 +121,7 @@ function alongDirection(
   size: number,
 ): LinkForce[] {
   const point = attachedAt(placement, attachment);
-  const direction = (deg * Math.PI) / 180;
+  const direction = toRadians(deg);
   if (!point) return [];
   return [push(point, { x: size * Math.sin(direction), y: size * Math.cos(direction) })];
 }

@@ -1,3 +1,4 @@
+import { toRadians } from '../numeric/degrees.ts';
 import { momentAbout, type PointForce, standardGravity, type Vector, weight } from './forces.ts';
 import type { Attachment, ChainLink, Joint, Segment } from './lift.ts';
 
@@ -49,7 +50,7 @@ export function placeChain(
   let direction = supportDirection;
   const links = chain.map((link) => {
     const body = segments[link.segment];
-    const straight = ((link.offsetDeg ?? 0) * Math.PI) / 180;
+    const straight = toRadians(link.offsetDeg ?? 0);
     direction += straight + link.turn * (angles[link.joint] ?? 0);
     const placed = { link, body, start, direction };
     start = pointOn(placed, body.length, 0);

@@ -1,3 +1,4 @@
+import { toRadians } from '../numeric/degrees.ts';
 import { fixedPoint } from '../numeric/fixedPoint.ts';
 import { carried, working } from './carried.ts';
 import { type PointForce, type Vector, weight } from './forces.ts';
@@ -137,7 +138,7 @@ export class Stance {
   private place(angles: JointAngles): Placement {
     const { lift, body } = this;
     const base = { x: 0, y: lift.support === 'feet' ? body.ankleHeight : 0 };
-    const direction = (lift.supportDirectionDeg * Math.PI) / 180;
+    const direction = toRadians(lift.supportDirectionDeg);
     return placeChain(lift.chain, this.segments, base, direction, angles);
   }
 
@@ -154,12 +155,12 @@ export class Stance {
         const upright = this.upright.get(rule.joint) ?? this.uprightAngle(rule.joint);
         this.upright.set(rule.joint, upright);
         const limit = rule.joint === 'ankle' ? this.body.limits.ankle : Number.POSITIVE_INFINITY;
-        const room = Math.max(rule.mostDeg * radians - upright, 0);
+        const room = Math.max(toRadians(rule.mostDeg) - upright, 0);
         const flexed = room === 0 ? 0 : room * (1 - Math.exp((-rule.perLeading * leading) / room));
         return Math.min(upright + flexed, limit);
       }
       case 'linear':
-        return rule.fromDeg * radians + rule.perLeading * leading;
+        return toRadians(rule.fromDeg) + rule.perLeading * leading;
       case 'direction':
       case 'end on line':
         return this.pointingAngle(rule, angles);
@@ -184,7 +185,8 @@ export class Stance {
     const reach = { x: end.x - own.start.x, y: end.y - own.start.y };
     const present = rule.rule === 'direction' ? own.direction : Math.atan2(reach.x, reach.y);
     const beside = rule.rule === 'direction' ? 0 : (rule.across ?? 0);
-    const missing = rule.deg * radians + Math.asin(beside / Math.hypot(reach.x, reach.y)) - present;
+    const missing =
+      toRadians(rule.deg) + Math.asin(beside / Math.hypot(reach.x, reach.y)) - present;
     return own.link.turn * Math.atan2(Math.sin(missing), Math.cos(missing));
   }
 
@@ -229,7 +231,6 @@ export class Stance {
 }
 
 const straight: JointAngles = {};
-const radians = Math.PI / 180;
 
 function whyNot(rule: FollowRule): string {
   return rule.rule === 'balance'

@@ -1,3 +1,4 @@
+import { toRadians } from '../numeric/degrees.ts';
 import type { Posture, Stance } from './posture.ts';
 
 /** A value that a posture has, and the leading angle (rad) at which it has it. */
@@ -17,7 +18,7 @@ export interface Reach {
   readonly above?: ValueAt;
 }
 
-const step = Math.PI / 180;
+const step = toRadians(1);
 
 /**
  * Finds the leading angles at which a measure of the posture, a height for one, has a given value.

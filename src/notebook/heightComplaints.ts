@@ -1,6 +1,7 @@
 /** What is said of heights that a lift does not have or a body does not reach, each with a way out. */
 import type { Lift } from '../mechanics/lift.ts';
-import { isAbove, type Reading, rad } from './reading.ts';
+import { toDegrees, toRadians } from '../numeric/degrees.ts';
+import { isAbove, type Reading } from './reading.ts';
 import type { Height, Metre, Radian } from './scenario.ts';
 
 interface Complaint {
@@ -27,7 +28,7 @@ export function unfitComplaint(
 ): Complaint | undefined {
   const { name, support, chain, resistance, freeLeg, leading, rangeDeg } = lift;
   const stands = support === 'feet' || (support === 'ball of foot' && kind === 'pins');
-  const hint = `write the angle, at most ${reading.flexionText(rad(rangeDeg[1]), leading)}`;
+  const hint = `write the angle, at most ${reading.flexionText(toRadians(rangeDeg[1]), leading)}`;
   if (!stands)
     return {
       message: `the ${name} does not stand on flat feet, so ${kind} says nothing of it`,
@@ -65,7 +66,7 @@ export function beyondComplaint(
   const why =
     least.angle === limit
       ? ', the athlete’s limit'
-      : isAbove(end, least.angle + rad(1))
+      : isAbove(end, least.angle + toRadians(1))
         ? ', beyond which it cannot be held in balance'
         : '';
   if (height.kind === 'thigh level') {
@@ -110,11 +111,11 @@ export function severalComplaint(
   lift: Lift,
   { angles }: { readonly angles: readonly Radian[] },
 ): Complaint {
-  const shown = angles.map((angle) => Math.round((angle * 180) / Math.PI));
+  const shown = angles.map((angle) => Math.round(toDegrees(angle)));
   const [first = 0] = angles;
   return {
     message: `${nameOf(height)} is met at ${shown.join(' and ')} deg of flexion in the ${lift.name}, so it does not tell the angle`,
-    hint: `write the angle, for example ${reading.angleText(rad(Math.round((first * 180) / Math.PI)))}`,
+    hint: `write the angle, for example ${reading.angleText(toRadians(Math.round(toDegrees(first))))}`,
   };
 }
 

@@ -1,4 +1,5 @@
-import { degreesText, isAbove, type Reading, rad } from './reading.ts';
+import { toRadians } from '../numeric/degrees.ts';
+import { degreesText, isAbove, type Reading } from './reading.ts';
 import type { Path, PlacedHeight, Radian } from './scenario.ts';
 
 /** One end of a range: its anatomical angle and where the file says so. */
@@ -77,7 +78,7 @@ export function readRange(
 export function checkLiftRange(reading: Reading, lift: LiftRange, ends: readonly End[]): void {
   const [least, most] = lift.rangeDeg;
   for (const { angle, path } of ends) {
-    if (!isAbove(angle, rad(most)) && !isAbove(rad(least), angle)) continue;
+    if (!isAbove(angle, toRadians(most)) && !isAbove(toRadians(least), angle)) continue;
     const message = `${path.at(-1)} is ${reading.flexionText(angle, lift.leading)}; ${lift.name} runs from ${least} to ${most} deg`;
     reading.refuse(path, { code: 'outside-lift', message });
   }
@@ -97,7 +98,7 @@ export function checkDepth(
   end: End | undefined,
   kind: 'range' | 'hold',
 ): void {
-  const least = rad(shallowestDeg[kind]);
+  const least = toRadians(shallowestDeg[kind]);
   if (lift.support !== 'feet' || lift.leading !== 'knee' || !end || !isAbove(least, end.angle))
     return;
   const isIncluded = reading.convention === 'included';

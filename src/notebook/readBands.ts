@@ -2,6 +2,7 @@ import { complete } from './complete.ts';
 import type { Draft } from './draft.ts';
 import { readQuantity } from './quantity.ts';
 import type { Expected, Reading } from './reading.ts';
+import { readNamed } from './readNamed.ts';
 import type { BandsFile, RubberFile } from './rigSchema.ts';
 import type { Bands, Path, TensionPoint } from './scenario.ts';
 
@@ -38,18 +39,13 @@ export function readBands(
   reading: Reading,
   bands: Readonly<Record<string, Draft<BandsFile>>> | undefined,
 ): Readonly<Record<string, Bands>> {
-  const read = Object.entries(bands ?? {}).flatMap(([name, draft]): [string, Bands][] => {
-    const path = ['bands', name];
-    const set =
-      draft &&
-      complete<Bands>({
-        pull: readPull(reading, draft, path),
-        anchor: reading.quantity([...path, 'anchor'], draft.anchor ?? '0 m', anchor),
-        path,
-      });
-    return set ? [[name, set]] : [];
-  });
-  return Object.fromEntries(read);
+  return readNamed(bands, 'bands', (draft, path) =>
+    complete<Bands>({
+      pull: readPull(reading, draft, path),
+      anchor: reading.quantity([...path, 'anchor'], draft.anchor ?? '0 m', anchor),
+      path,
+    }),
+  );
 }
 
 /** Exactly one of `tension` and `rubber`; a value of the wrong kind is undefined but stands there. */

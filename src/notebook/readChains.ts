@@ -2,6 +2,7 @@ import { linkLimits } from '../tables/chainsAndBands.ts';
 import { complete } from './complete.ts';
 import type { Draft } from './draft.ts';
 import type { Expected, Reading } from './reading.ts';
+import { readNamed } from './readNamed.ts';
 import type { ChainsFile } from './rigSchema.ts';
 import type { Chains, Path } from './scenario.ts';
 
@@ -45,11 +46,7 @@ export function readChains(
   reading: Reading,
   chains: Readonly<Record<string, Draft<ChainsFile>>> | undefined,
 ): Readonly<Record<string, Chains>> {
-  const read = Object.entries(chains ?? {}).flatMap(([name, draft]): [string, Chains][] => {
-    const pair = draft && readPair(reading, draft, ['chains', name]);
-    return pair ? [[name, pair]] : [];
-  });
-  return Object.fromEntries(read);
+  return readNamed(chains, 'chains', (draft, path) => readPair(reading, draft, path));
 }
 
 function readPair(reading: Reading, draft: ChainsDraft, path: Path): Chains | undefined {

@@ -1,10 +1,11 @@
+import { toRadians } from '../numeric/degrees.ts';
 import { actionNamed } from '../tables/actions.ts';
 import { speedBoundsDeg } from '../tables/forceVelocity.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
 import type { IsokineticWorkFile } from './programSchema.ts';
 import { checkKneeLimit, type KneeLimit, type Range, readEnd, readRange } from './range.ts';
-import { type Expected, isAbove, type Reading, rad } from './reading.ts';
+import { type Expected, isAbove, type Reading } from './reading.ts';
 import type { IsokineticWork, Path } from './scenario.ts';
 import { defaultRest, effort, rest } from './workQuantities.ts';
 
@@ -14,8 +15,8 @@ const { least, most } = speedBoundsDeg;
 const speed: Expected = {
   dimension: 'speed',
   example: '60 deg/s',
-  least: rad(least),
-  most: rad(most),
+  least: toRadians(least),
+  most: toRadians(most),
   bounds: `a machine turns a joint at ${least} to ${most} deg/s`,
 };
 
@@ -62,7 +63,7 @@ export function readIsokinetic(
 function checkKnownRange(reading: Reading, name: string, range: Range, joint: string): void {
   const [first = 0, last = 0] = actionNamed(name)?.rangeDeg ?? [];
   for (const { angle, path } of [range.from, range.to]) {
-    if (!isAbove(angle, rad(last)) && !isAbove(rad(first), angle)) continue;
+    if (!isAbove(angle, toRadians(last)) && !isAbove(toRadians(first), angle)) continue;
     const message = `${path.at(-1)} is ${reading.flexionText(angle, joint)}; strength in ${name} is known from ${first} to ${last} deg`;
     reading.refuse(path, { code: 'outside-action', message });
   }

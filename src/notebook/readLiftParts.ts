@@ -7,10 +7,11 @@ import type {
   Lift,
   Resistance,
 } from '../mechanics/lift.ts';
+import { toDegrees, toRadians } from '../numeric/degrees.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
 import type { DeclaredLiftFile } from './liftSchema.ts';
-import { type Expected, type Reading, rad } from './reading.ts';
+import type { Expected, Reading } from './reading.ts';
 import type { Path } from './scenario.ts';
 
 type LiftDraft = NonNullable<Draft<DeclaredLiftFile>>;
@@ -21,8 +22,8 @@ type ContactDraft = NonNullable<LiftDraft['contact']>;
 const direction: Expected = {
   dimension: 'angle',
   example: '90 deg',
-  least: rad(-360),
-  most: rad(360),
+  least: toRadians(-360),
+  most: toRadians(360),
   bounds: 'a direction lies between -360 and 360 deg',
 };
 /** No part of a gym is farther off; a larger number is in another unit. */
@@ -179,7 +180,7 @@ export function readDirection(
 
 /** Degrees without the dust of going through radians: 180 and not 180.00000000000003. */
 export function inDegrees(angle: number | undefined): number | undefined {
-  return angle === undefined ? undefined : Number(((angle * 180) / Math.PI).toFixed(9));
+  return angle === undefined ? undefined : Number(toDegrees(angle).toFixed(9));
 }
 
 function degrees<Name extends string>(

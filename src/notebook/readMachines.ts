@@ -2,6 +2,7 @@ import { complete } from './complete.ts';
 import { distinctAngles } from './distinctAngles.ts';
 import type { Draft } from './draft.ts';
 import type { Expected, Reading } from './reading.ts';
+import { readNamed } from './readNamed.ts';
 import type { Machine, Path } from './scenario.ts';
 import type { MachineFile } from './schema.ts';
 
@@ -29,11 +30,7 @@ export function readMachines(
   reading: Reading,
   machines: Readonly<Record<string, Draft<MachineFile>>> | undefined,
 ): Readonly<Record<string, Machine>> {
-  const read = Object.entries(machines ?? {}).flatMap(([name, draft]): [string, Machine][] => {
-    const machine = draft && readMachine(reading, draft, ['machines', name]);
-    return machine ? [[name, machine]] : [];
-  });
-  return Object.fromEntries(read);
+  return readNamed(machines, 'machines', (draft, path) => readMachine(reading, draft, path));
 }
 
 function readMachine(

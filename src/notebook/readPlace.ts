@@ -1,5 +1,6 @@
 /** Ends of a lift's range: an angle, or a height that the model turns into one. */
 import type { Lift } from '../mechanics/lift.ts';
+import { toRadians } from '../numeric/degrees.ts';
 import { isHeightText } from './angleWords.ts';
 import { optional } from './complete.ts';
 import {
@@ -10,7 +11,7 @@ import {
   unfitComplaint,
 } from './heightComplaints.ts';
 import type { End, KneeLimit } from './range.ts';
-import { type Expected, type Reading, rad } from './reading.ts';
+import type { Expected, Reading } from './reading.ts';
 import type { Height, Kilogram, Path, PlacedHeight, Radian, Subject } from './scenario.ts';
 
 /** What the model answers: the angle, or which heights there are. */
@@ -72,7 +73,7 @@ export function readPlace(
   const height = readHeight(reading, raw, path);
   if (!lift && around.joint !== undefined) {
     const message = `${path.at(-1)} is "${raw}"; only a lift that stands on the floor is held at a height`;
-    const hint = `write the angle, for example ${reading.angleText(rad(75))}`;
+    const hint = `write the angle, for example ${reading.angleText(toRadians(75))}`;
     reading.refuse(path, { code: 'no-such-height', message, hint });
   }
   if (!height || !lift) return undefined;
@@ -97,7 +98,7 @@ function placeHeight(
   if (!angleAt) throw new Error('a height was written, but no model to turn it into an angle');
   const [first, last] = lift.rangeDeg;
   const limit = lift.leading === 'knee' ? kneeLimit?.angle : undefined;
-  const stretch = [rad(first), Math.min(rad(last), limit ?? Infinity)] as const;
+  const stretch = [toRadians(first), Math.min(toRadians(last), limit ?? Infinity)] as const;
   const answer = angleAt(subject, lift, height, load, stretch);
   switch (answer.state) {
     case 'found': {

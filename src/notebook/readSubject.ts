@@ -1,7 +1,8 @@
+import { toRadians } from '../numeric/degrees.ts';
 import type { AthleteFile, GroupFile } from './bodySchema.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
-import { type Expected, type Reading, rad } from './reading.ts';
+import type { Expected, Reading } from './reading.ts';
 import type { BodyLength, LimitName, Path, Radian, Subject } from './scenario.ts';
 
 // Bounds are wide on purpose: they catch slips of the pen ("168 m"), not unusual people.
@@ -107,8 +108,8 @@ function readLimits(
     const expected: Expected = {
       dimension: 'angle',
       example: name === 'knee flexion' ? '125 deg' : '30 deg',
-      least: rad(least),
-      most: rad(most),
+      least: toRadians(least),
+      most: toRadians(most),
       bounds: `this limit lies between ${least} and ${most} deg, counted from ${name === 'knee flexion' ? 'a straight knee' : 'the foot square to the shank'}`,
     };
     return optional(name, reading.quantity([...path, name], limits?.[name], expected));

@@ -1,8 +1,9 @@
+import { toRadians } from '../numeric/degrees.ts';
 import { actionNamed } from '../tables/actions.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
 import { checkKneeLimit, type KneeLimit, type Range, readEnd, readRange } from './range.ts';
-import { degreesText, type Expected, isAbove, type Reading, rad } from './reading.ts';
+import { degreesText, type Expected, isAbove, type Reading } from './reading.ts';
 import type { Path, Target } from './scenario.ts';
 import type { TargetFile } from './schema.ts';
 
@@ -61,7 +62,7 @@ function checkBounds(
   [least, most]: readonly [number, number],
 ): void {
   for (const { angle, path } of [from, to]) {
-    if (!isAbove(angle, rad(most)) && !isAbove(rad(least), angle)) continue;
+    if (!isAbove(angle, toRadians(most)) && !isAbove(toRadians(least), angle)) continue;
     const message = `${path.at(-1)} is ${reading.flexionText(angle, joint)}; a target lies within ${least} to ${most} deg`;
     reading.refuse(path, { code: 'outside-target', message });
   }
@@ -69,7 +70,7 @@ function checkBounds(
 
 /** Allowed, but a gain never lands on so few degrees alone. */
 function remarkOnWidth(reading: Reading, { from, to }: Range, path: Path): void {
-  if (!isAbove(rad(narrowDeg), to.angle - from.angle)) return;
+  if (!isAbove(toRadians(narrowDeg), to.angle - from.angle)) return;
   const width = degreesText(to.angle - from.angle);
   const message = `target is ${width} deg wide; gains spread wider than that, so programs will look alike`;
   reading.remark(path, { code: 'narrow-target', message, key: true });

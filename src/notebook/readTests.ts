@@ -1,9 +1,10 @@
+import { toRadians } from '../numeric/degrees.ts';
 import { actionNamed } from '../tables/actions.ts';
 import { complete, optional } from './complete.ts';
 import { distinctAngles } from './distinctAngles.ts';
 import type { Draft } from './draft.ts';
 import { checkDepth, checkLiftRange, type End, readRange } from './range.ts';
-import { type Expected, isAbove, type Reading, rad } from './reading.ts';
+import { type Expected, isAbove, type Reading } from './reading.ts';
 import { type KnownLifts, namedLift } from './readLifts.ts';
 import { heightsOf, readPlace, type Standing } from './readPlace.ts';
 import type { LiftTest, NewtonMetre, Path, Radian, Test, TorqueTest } from './scenario.ts';
@@ -126,7 +127,7 @@ function readNeighbours(
     }
     const angle = reading.angle(at, raw, joint);
     if (angle === undefined) continue;
-    if (isAbove(Math.abs(angle), rad(150))) {
+    if (isAbove(Math.abs(angle), toRadians(150))) {
       const message = `${joint} is ${raw}; no ${joint} goes that far`;
       reading.refuse(at, { code: 'out-of-bounds', message });
     } else neighbours[joint] = angle;

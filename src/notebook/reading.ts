@@ -1,3 +1,4 @@
+import { toDegrees, toRadians } from '../numeric/degrees.ts';
 import { jointWords } from '../tables/actions.ts';
 import { angleExample, isDepthWord } from './angleWords.ts';
 import type { Problem } from './problem.ts';
@@ -135,7 +136,7 @@ export class Reading {
 
   private kneeComplaint(flexion: Radian): Complaint | undefined {
     const written = this.angleText(flexion);
-    if (flexion > rad(kneeBendsToDeg) + slack) {
+    if (flexion > toRadians(kneeBendsToDeg) + slack) {
       const message =
         this.convention === 'included'
           ? `${written} is a knee bent by ${degreesText(flexion)} deg, more than a knee bends; is this a flexion angle (0 = straight)? then write angles: flexion`
@@ -168,15 +169,11 @@ export class Reading {
   }
 }
 
-/** Degrees into radians; never throws. */
-export const rad = (degrees: number): Radian => (degrees / 180) * Math.PI;
-
 /** Whether the first value lies above the second by more than rounding; never throws. */
 export const isAbove = (value: number, bound: number): boolean => value > bound + slack;
 
 /** Radians as degrees with at most two decimals; never throws. */
-export const degreesText = (angle: Radian): string =>
-  String(Number(((angle / Math.PI) * 180).toFixed(2)));
+export const degreesText = (angle: Radian): string => String(Number(toDegrees(angle).toFixed(2)));
 
 /** 180 deg included is straight: 0, not 4e-16. */
 const withoutDust = (angle: Radian): Radian => (Math.abs(angle) < 1e-12 ? 0 : angle);

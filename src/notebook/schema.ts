@@ -48,6 +48,9 @@ const target = z
   .describe('Where the strength is wanted')
   .meta({ examples: [{ action: 'knee extension', from: '75 deg', to: '100 deg' }] });
 
+const byName = <Value extends z.ZodType>(value: Value, what: string) =>
+  z.record(z.string(), value, group(`a group of ${what} by name`));
+
 const limits = z
   .strictObject(
     {
@@ -87,24 +90,17 @@ export const scenarioSchema = z.strictObject(
       .optional(),
     target,
     limits: limits.optional(),
-    lifts: z
-      .record(z.string(), declaredLift, group('a group of lifts by name'))
+    lifts: byName(declaredLift, 'lifts')
       .describe('Name → a lift that the catalogue does not have')
       .optional(),
-    machines: z
-      .record(z.string(), machine, group('a group of machines by name'))
-      .describe('Machine name → measured resistance')
-      .optional(),
-    chains: z
-      .record(z.string(), chains, group('a group of chains by name'))
+    machines: byName(machine, 'machines').describe('Machine name → measured resistance').optional(),
+    chains: byName(chains, 'chains')
       .describe('Name → a pair of chains to hang from a bar')
       .optional(),
-    bands: z
-      .record(z.string(), bands, group('a group of bands by name'))
+    bands: byName(bands, 'bands')
       .describe('Name → bands to strap to a bar or beside a cable')
       .optional(),
-    programs: z
-      .record(z.string(), program, group('a group of programs by name'))
+    programs: byName(program, 'programs')
       .describe('Program name → what is done')
       .meta({ examples: [{ 'deep squat': exampleProgram }] }),
     cells: z

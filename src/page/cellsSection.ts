@@ -1,5 +1,6 @@
 import { cellText, cellUnit, expectationText } from '../notebook/formula/cellText.ts';
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
+import { toDegrees } from '../numeric/degrees.ts';
 import type { Results } from '../run.ts';
 import { actions } from '../tables/actions.ts';
 import type { Block, Section } from './report.ts';
@@ -72,8 +73,8 @@ function chartOf(result: CellResult, { anglesDeg, reachDeg, question }: Results)
         xDeg,
         series: [{ name: cell.name, y: value.map((y) => y / size) }],
         band: {
-          fromDeg: (question.target.from * 180) / Math.PI,
-          toDeg: (question.target.to * 180) / Math.PI,
+          fromDeg: toDegrees(question.target.from),
+          toDeg: toDegrees(question.target.to),
           name: 'target',
         },
       },

@@ -1,3 +1,4 @@
+import { toDegrees } from '../numeric/degrees.ts';
 import type { Results } from '../run.ts';
 
 /**
@@ -10,8 +11,8 @@ export function chartFrame({ question, anglesDeg, reachDeg: [least, most] }: Res
     shown,
     xDeg: shown.map(({ deg }) => deg),
     band: {
-      fromDeg: (question.target.from * 180) / Math.PI,
-      toDeg: (question.target.to * 180) / Math.PI,
+      fromDeg: toDegrees(question.target.from),
+      toDeg: toDegrees(question.target.to),
       name: 'target',
     },
   };

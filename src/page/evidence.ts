@@ -1,6 +1,7 @@
 import type { Results } from '../run.ts';
 import { adaptation, fittedStudies } from '../tables/adaptation.ts';
 import { chainMassSource, rubberModulus } from '../tables/chainsAndBands.ts';
+import { loweringStrength } from '../tables/movingStrength.ts';
 import {
   activeShortening,
   kneeExtensorTendonArm,
@@ -8,15 +9,14 @@ import {
   sarcomereCorners,
   specificTension,
 } from '../tables/quadriceps.ts';
+import { repetitionChart } from '../tables/repetitionChart.ts';
 import type { Sourced } from '../tables/sourced.ts';
 import {
   coactivation,
   hipExtensionPerKg,
   kneeExtensionPerKg,
   kneeExtensionShape,
-  loweringStrength,
   neuralDrive,
-  repetitionChart,
   strengthCurves,
 } from '../tables/strength.ts';
 import type { Section } from './report.ts';

@@ -1,13 +1,11 @@
-import type { HoldWork, IsokineticWork, LiftWork, Work } from '../notebook/scenario.ts';
-import type { Control } from '../physiology/planLowering.ts';
+import type { HoldWork, IsokineticWork, Work } from '../notebook/scenario.ts';
+import { toDegrees } from '../numeric/degrees.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
 import type { Results } from '../run.ts';
-import { actions, isAction, jointWords } from '../tables/actions.ts';
-import { loweringStrength } from '../tables/strength.ts';
+import { isAction } from '../tables/actions.ts';
 import { heightSentences } from './heightWords.ts';
-import { feltSentence, isRubberEstimate, rigClause } from './rigWords.ts';
+import { liftLine } from './liftLine.ts';
 import {
-  capital,
   degrees,
   kilograms,
   listInWords,
@@ -15,132 +13,46 @@ import {
   newtons,
   percent,
   plural,
-  rangeDegrees,
 } from './words.ts';
+import { jointOf, usualValues, whereDone } from './workWords.ts';
 
 /** One line of a program: what is done, how heavy it is and what that was taken from. */
 export function exerciseLine(work: Work, planned: PlannedExercise, results: Results): string {
   if (work.kind === 'hold') return holdLine(work, planned, results);
   if (work.kind === 'isokinetic') return isokineticLine(work, planned, results);
-  return work.lowerOnly
-    ? loweredLine(work, planned, results)
-    : liftLine(work, planned, results.scenario);
-}
-
-/** What usual values stand for, in brackets. */
-function filled({ assumed = [] }: Work): string {
-  return assumed.length > 0 ? ` (${listInWords(assumed)} not written: usual values taken)` : '';
+  return liftLine(work, planned, results.scenario);
 }
 
 function holdLine(work: HoldWork, planned: PlannedExercise, results: Results): string {
-  const { athlete, anglesDeg, scenario } = results;
-  const index = anglesDeg.findIndex((deg) => deg >= (work.at * 180) / Math.PI - 1e-9);
-  const best = isAction(work.of) ? athlete.groups[work.of].torque[index] : undefined;
-  const held = planned.hold;
-  const asked = held
-    ? ` (${heldAgainst(work, held)}${held.effort > work.effort + 0.01 ? `; the body’s own weight alone makes it ${percent(held.effort)}` : ''})`
-    : best === undefined
-      ? ''
-      : ` (best there about ${newtonMetres(best)})`;
   const what = work.against === undefined ? `Hold ${work.of}` : `Push the ${work.of} against pins`;
-  const heights = heightSentences(work, jointOf(planned));
-  return `${what} at ${degrees(work.at)}${asWritten(work.at, planned, scenario)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${filled(work)}.${heights}`;
+  const at = whereDone(work, planned, results.scenario);
+  const against = planned.hold ? heldAgainst(work, planned.hold) : bestThere(work, results);
+  const dose = `${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${usualValues(work)}`;
+  return `${what} at ${at}, ${percent(work.effort)} effort${against}: ${dose}.${heightSentences(work, jointOf(planned))}`;
 }
 
+/** What is held or pushed, in brackets. */
 function heldAgainst(work: HoldWork, held: NonNullable<PlannedExercise['hold']>): string {
-  return work.against === undefined
-    ? `with about ${kilograms(held.load)}`
-    : `push up with about ${newtons(held.push)}, ${kilograms(Math.round(held.load))}`;
+  const what =
+    work.against === undefined
+      ? `with about ${kilograms(held.load)}`
+      : `push up with about ${newtons(held.push)}, ${kilograms(Math.round(held.load))}`;
+  const more =
+    held.effort > work.effort + 0.01
+      ? `; the body’s own weight alone makes it ${percent(held.effort)}`
+      : '';
+  return ` (${what}${more})`;
+}
+
+function bestThere(work: HoldWork, { athlete, anglesDeg }: Results): string {
+  const index = anglesDeg.findIndex((deg) => deg >= toDegrees(work.at) - 1e-9);
+  const best = isAction(work.of) ? athlete.groups[work.of].torque[index] : undefined;
+  return best === undefined ? '' : ` (best there about ${newtonMetres(best)})`;
 }
 
 function isokineticLine(work: IsokineticWork, planned: PlannedExercise, results: Results): string {
   const { moving = [] } = planned;
   const best = listInWords(moving.map(({ way, torque }) => `${newtonMetres(torque)} ${way}`));
-  const range = `${rangeDegrees(work.from, work.to)}${asWritten(work.to, planned, results.scenario)}`;
-  return `Isokinetic ${work.action} ${range} at ${degrees(work.speed)}/s, ${listInWords(work.ways)}, ${percent(work.effort)} effort (best there about ${best}): ${plural(work.sets, 'set')} of ${work.reps}${filled(work)}.`;
-}
-
-function liftLine(work: LiftWork, planned: PlannedExercise, scenario: Results['scenario']): string {
-  const range = `${rangeDegrees(work.from, work.to)}${asWritten(work.to, planned, scenario)}`;
-  const dose = `${work.sets} × ${work.reps}, tempo ${work.tempo.join('-')}, rest ${work.rest} s${filled(work)}`;
-  if (planned.exercise.kind !== 'lift' || !planned.heaviest)
-    return `${work.lift} ${range}: ${dose}.`;
-  const { load, heaviest } = planned.exercise;
-  const known = planned.tested ? 'tested' : 'predicted, not tested';
-  const { at } = planned.heaviest;
-  const { lowering } = planned;
-  const rig = rigClause(work);
-  const alike = rig === '' ? '' : ' with the same on';
-  const felt = feltSentence(planned, isRubberEstimate(work, scenario));
-  const lowered = lowering
-    ? ` Lowered with ${kilograms(lowering.load)}; the most under control is ${roughly(lowering.heaviest)}.`
-    : '';
-  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}${rig}, ${percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${known}).${felt} The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${lowered}${heightSentences(work, jointOf(planned))}${unsure(planned)}`;
-}
-
-function loweredLine(work: LiftWork, planned: PlannedExercise, { scenario }: Results): string {
-  const { lowering, heaviest: single } = planned;
-  const range = `${rangeDegrees(work.from, work.to)}${asWritten(work.to, planned, scenario)}`;
-  const [down, pause, up] = work.tempo;
-  const held = pause > 0 ? `, ${pause} s held at the low end` : '';
-  const dose = `${work.sets} × ${work.reps}, ${down} s down${held}, ${up} s to be brought up, rest ${work.rest} s${filled(work)}`;
-  const heights = heightSentences(work, jointOf(planned));
-  const head = `${capital(work.lift)} ${range}, lowered only: ${dose}`;
-  if (!lowering || !single) return `${head}.`;
-  const { load, heaviest, control } = lowering;
-  const rig = rigClause(work);
-  const felt = feltSentence(planned, isRubberEstimate(work, scenario));
-  if (load === 0)
-    return `${head}, with the body alone${rig}.${felt} ${underControl(control, planned)}${heights}`;
-  const share =
-    single.load > 0
-      ? ` (the heaviest single over this range is ${kilograms(single.load)}, ${planned.tested ? 'tested' : 'predicted, not tested'})`
-      : '';
-  return `${head}, with ${kilograms(load)}${rig}${share}.${felt} The most under control is ${roughly(heaviest)}.${heights}`;
-}
-
-/** To five kilograms: strength while lowering is not known better than by a seventh. */
-const roughly = (mass: number) => `about ${kilograms(5 * Math.floor(mass / 5))}`;
-
-/** How far the body is lowered under control, with the doubt about strength while lowering. */
-function underControl(control: Control, planned: PlannedExercise): string {
-  if (control.state !== 'lost') return 'It stays under control over the whole range.';
-  const { name, motion } = jointWords[jointOf(planned)];
-  const { value, spread } = loweringStrength;
-  const [weak, strong] = control.between;
-  return `It is lowered under control to about ${degrees(control.at)} of ${name} ${motion} (${degrees(weak)} or ${degrees(strong)} if strength while lowering is ${(value - spread).toFixed(1)} or ${(value + spread).toFixed(1)} of that in a hold); beyond that it drops, and only the way before counts.`;
-}
-
-/** Joints that the included convention turns round. */
-const turned: ReadonlySet<string> = new Set(['knee', 'hip', 'elbow']);
-
-/** The far end as the file writes it, where that differs from flexion. */
-function asWritten(
-  angle: number,
-  planned: PlannedExercise,
-  { convention }: Results['scenario'],
-): string {
-  const differs = convention === 'included' && turned.has(jointOf(planned));
-  return differs ? ` (${degrees(Math.PI - angle)} included)` : '';
-}
-
-function jointOf({ exercise }: PlannedExercise): keyof typeof jointWords {
-  if (exercise.kind === 'lift') return exercise.range.lift.leading;
-  if (exercise.kind === 'isokinetic') return actions[exercise.action].joint;
-  return 'action' in exercise.of
-    ? actions[exercise.of.action].joint
-    : exercise.of.range.lift.leading;
-}
-
-/** Below this knee angle (rad) the strength table is continued by eye: 20 degrees. */
-const nearStraight = 0.36;
-
-/** Loads that rest on thin ground. */
-function unsure({ exercise, heaviest }: PlannedExercise): string {
-  if (exercise.kind !== 'lift' || !heaviest) return '';
-  if (heaviest.at.action === 'knee extension' && heaviest.at.angle < nearStraight)
-    return ' So near straight, strength is little known: treat this load as a guess and enter your own in kg.';
-  if (exercise.range.lift.support === 'feet' && exercise.load < 20)
-    return ' That is less than an empty bar: test the lift before planning it.';
-  return '';
+  const range = whereDone(work, planned, results.scenario);
+  return `Isokinetic ${work.action} ${range} at ${degrees(work.speed)}/s, ${listInWords(work.ways)}, ${percent(work.effort)} effort (best there about ${best}): ${plural(work.sets, 'set')} of ${work.reps}${usualValues(work)}.`;
 }

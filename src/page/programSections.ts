@@ -1,4 +1,5 @@
 import type { Joint } from '../mechanics/lift.ts';
+import { toDegrees } from '../numeric/degrees.ts';
 import type { Sample } from '../physiology/exercise.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
 import type { ProgramResult, Results } from '../run.ts';
@@ -84,7 +85,7 @@ function demandBlocks(program: ProgramResult, results: Results): Block[] {
 
 /** The sample closest to an angle of a joint, at most 2.6° away: they stand 5° apart. */
 function nearestSample(samples: readonly Sample[], joint: Joint, deg: number): Sample | undefined {
-  const away = ({ asked }: Sample) => Math.abs(((asked.angles[joint] ?? 0) * 180) / Math.PI - deg);
+  const away = ({ asked }: Sample) => Math.abs(toDegrees(asked.angles[joint] ?? 0) - deg);
   const [near] = [...samples].sort((a, b) => away(a) - away(b));
   return near && away(near) < 2.6 ? near : undefined;
 }

@@ -1,4 +1,5 @@
 import { cellText } from '../notebook/formula/cellText.ts';
+import { toDegrees } from '../numeric/degrees.ts';
 import type { ProgramResult, Results } from '../run.ts';
 
 /**
@@ -98,4 +99,4 @@ function programJson(program: ProgramResult): object {
 const rounded = (value: number, digits: number) => Number(value.toFixed(digits)) + 0;
 const tenth = (value: number) => rounded(value, 1);
 const share = (value: number) => rounded(value, 4);
-const inDegrees = (angle: number) => tenth((angle * 180) / Math.PI);
+const inDegrees = (angle: number) => tenth(toDegrees(angle));

@@ -2,6 +2,7 @@
 
 import type { Lift } from '../mechanics/lift.ts';
 import type { Placement } from '../mechanics/linkage.ts';
+import { toRadians } from '../numeric/degrees.ts';
 
 interface Point {
   readonly x: number;
@@ -95,7 +96,7 @@ function head(lift: Lift, { links }: Placement): Sketch {
     return headFrom(onLink(trunk, upward ? 1 : 0, 0), trunk, upward ? 1 : -1);
   }
   if (first?.link.joint !== 'shoulder') return { strokes: [], marks: [] };
-  return headFrom(first.start, { direction: (lift.supportDirectionDeg * Math.PI) / 180 }, 1);
+  return headFrom(first.start, { direction: toRadians(lift.supportDirectionDeg) }, 1);
 }
 
 function headFrom(shoulder: Point, trunk: { readonly direction: number }, side: 1 | -1): Sketch {
@@ -139,7 +140,7 @@ function supportStrokes(lift: Lift, body: readonly Stroke[]): Stroke[] {
       { ...level(foot.y - underside, '_'), to: { x: foot.x, y: foot.y - underside } },
       level(base.y - underside, '='),
     ];
-  const direction = (lift.supportDirectionDeg * Math.PI) / 180;
+  const direction = toRadians(lift.supportDirectionDeg);
   const held = {
     x: base.x - supportLength * Math.sin(direction),
     y: base.y - supportLength * Math.cos(direction),

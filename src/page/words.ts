@@ -1,3 +1,5 @@
+import { toDegrees } from '../numeric/degrees.ts';
+
 /**
  * Numbers and units as a report says them. Minus is the ASCII "-", never before a zero; a number
  * that is not finite is said to be undetermined, never printed as NaN.
@@ -18,7 +20,7 @@ function withUnit(value: number, digits: number, unit: string): string {
 
 /** Degrees from radians, "75°": whole unless `digits` asks for decimals. */
 export function degrees(angle: number, digits = 0): string {
-  return withUnit((angle * 180) / Math.PI, digits, '°');
+  return withUnit(toDegrees(angle), digits, '°');
 }
 
 /** Two numbers as a range, "75-100"; "-5 to 10" where a minus would be read as the dash. */
@@ -33,7 +35,7 @@ export function rangeText(from: number, to: number, dash = '-'): string {
 /** A range of angles from radians, "75–100°", in whole degrees; "75°" where both ends are equal. */
 export function rangeDegrees(from: number, to: number): string {
   if (!Number.isFinite(from + to)) return undetermined;
-  const [first, last] = [from, to].map((angle) => Math.round((angle * 180) / Math.PI));
+  const [first, last] = [from, to].map((angle) => Math.round(toDegrees(angle)));
   return `${rangeText(first ?? 0, last ?? 0, '–')}°`;
 }
 

@@ -1,6 +1,6 @@
 import type { Results } from '../run.ts';
 import { fastestTurnDeg, hillCurvature } from '../tables/forceVelocity.ts';
-import { liftingStrength, loweringStrength } from '../tables/strength.ts';
+import { liftingStrength, loweringStrength } from '../tables/movingStrength.ts';
 import type { SourceRow } from './evidence.ts';
 import { percent } from './words.ts';
 

@@ -13,6 +13,7 @@ import {
   strengthCurves,
   trainedFromYears,
 } from '../tables/strength.ts';
+import type { Range } from './heaviestLoad.ts';
 import { headTorque, tendonArm, unchangedHead } from './muscle.ts';
 
 /**
@@ -46,9 +47,9 @@ export type LiftFactors = Readonly<
   Record<string, readonly { readonly to: number; readonly factor: number }[]>
 >;
 
-/** Strength factor of a lift to a range end: between tested ends by straight lines, else the nearest. */
-export function liftFactor(athlete: Athlete, lift: string, to: number): number {
-  const known = athlete.liftFactors[lift];
+/** Strength factor of a lift over a range, by its end: between tested ends by straight lines, else the nearest. */
+export function liftFactor(athlete: Athlete, { lift, to }: Range): number {
+  const known = athlete.liftFactors[lift.name];
   if (!known || known.length === 0) return 1;
   return piecewiseLinear(
     known.map((entry) => entry.to),

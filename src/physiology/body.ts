@@ -1,5 +1,6 @@
 import type { SegmentBody } from '../mechanics/linkage.ts';
 import type { Body } from '../mechanics/posture.ts';
+import { toRadians } from '../numeric/degrees.ts';
 import {
   ankleFromHeelShare,
   defaultLimitsDeg,
@@ -44,7 +45,6 @@ export function bodyOf(person: BodyMeasures): Body {
     mass: shank.mass + footMass,
     centre: (shank.mass * shank.centre + footMass) / (shank.mass + footMass),
   };
-  const radians = Math.PI / 180;
   return {
     segments: {
       foot: segment(foot, rows.foot),
@@ -64,8 +64,8 @@ export function bodyOf(person: BodyMeasures): Body {
     footCentreFromHeel: rows.foot.centre * foot,
     ankleHeight: lengthShares.ankleHeight * stature,
     limits: {
-      ankle: person.limits['ankle dorsiflexion'] ?? defaultLimitsDeg.ankle * radians,
-      knee: person.limits['knee flexion'] ?? defaultLimitsDeg.knee * radians,
+      ankle: person.limits['ankle dorsiflexion'] ?? toRadians(defaultLimitsDeg.ankle),
+      knee: person.limits['knee flexion'] ?? toRadians(defaultLimitsDeg.knee),
     },
   };
 }

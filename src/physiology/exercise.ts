@@ -1,13 +1,14 @@
 import type { Demand } from '../mechanics/demand.ts';
-import type { Body } from '../mechanics/posture.ts';
 import { type ActionName, actions } from '../tables/actions.ts';
-import { loweringStrength } from '../tables/strength.ts';
+import { loweringStrength } from '../tables/movingStrength.ts';
+import type { Athlete } from './athlete.ts';
 import type { Moment } from './dose.ts';
 import { demandsOver, type Range } from './heaviestLoad.ts';
 import type { IsokineticExercise } from './isokinetic.ts';
-import type { Capacity, Efforts } from './jointEfforts.ts';
+import type { Efforts } from './jointEfforts.ts';
 import { possibleRepetitions } from './repetitions.ts';
 import { leastEffort, sharedLoad } from './sharing.ts';
+import { restingCapacity } from './trainedState.ts';
 
 /** A lift done for repetitions. */
 export interface LiftExercise {
@@ -23,7 +24,7 @@ export interface LiftExercise {
   /** Nothing is lifted: `load` and `heaviest` are of the way down, and others bring it back. */
   readonly lowerOnly?: true;
   /** Where more is lowered than lifted: kg in the first week, and the most that can be lowered. */
-  readonly lowering?: { readonly load: number; readonly heaviest: number };
+  readonly lowering?: { readonly load: number; readonly heaviest: number } | undefined;
 }
 
 /** A hold: of one joint's action, or of a lift with a load (kg) that asks the effort. */
@@ -52,19 +53,19 @@ export interface Sample {
 }
 
 /**
- * Efforts along a range with a load, fresh.
+ * Efforts along a range with a load (kg), fresh.
  *
  * @param strength measured over predicted strength in this lift; divides every effort
  * @returns one sample a grid angle; empty if a posture cannot be balanced
  */
 export function samplesOf(
   range: Range,
-  body: Body,
-  capacity: Capacity,
+  athlete: Athlete,
   load: number,
   strength: number,
 ): Sample[] {
-  const asks = demandsOver(range, body, load);
+  const capacity = restingCapacity(athlete);
+  const asks = demandsOver(range, athlete.body, load);
   const samples: Sample[] = [];
   for (const [i, { leading, asked }] of asks.entries()) {
     if ('impossible' in asked) return [];

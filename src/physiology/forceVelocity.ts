@@ -1,5 +1,6 @@
+import { toDegrees } from '../numeric/degrees.ts';
 import { fastestTurnDeg, hillCurvature } from '../tables/forceVelocity.ts';
-import { loweringStrength } from '../tables/strength.ts';
+import { loweringStrength } from '../tables/movingStrength.ts';
 
 /** Muscles shorten while lifting and are drawn out while lowering. */
 export type Way = 'lifting' | 'lowering';
@@ -16,6 +17,6 @@ export type Way = 'lifting' | 'lowering';
  */
 export function torqueWhileMoving(way: Way, speed: number): number {
   if (way === 'lowering') return loweringStrength.value;
-  const share = (speed * 180) / Math.PI / fastestTurnDeg.value;
+  const share = toDegrees(speed) / fastestTurnDeg.value;
   return Math.max((1 - share) / (1 + share / hillCurvature.value), 0);
 }

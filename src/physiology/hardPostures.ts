@@ -46,7 +46,7 @@ export function sharedAtHardest(
 /** Where a range cannot be held with no load at all, and where it can. */
 export function bodyTooHeavy(range: Range, athlete: Athlete): TooHeavyBody | undefined {
   const capacity = restingCapacity(athlete);
-  const strength = liftFactor(athlete, range.lift.name, range.to);
+  const strength = liftFactor(athlete, range);
   const worst = stickingPoint(range, athlete.body, capacity, 0);
   if (!Number.isFinite(worst.effort)) return undefined;
   const held = demandsOver(range, athlete.body, 0).filter(

@@ -13,7 +13,7 @@ export interface Range {
   readonly lift: Lift;
   readonly from: number;
   readonly to: number;
-  readonly rig?: Rig;
+  readonly rig?: Rig | undefined;
 }
 
 /** The posture of a range that asks most of the muscles, and how much of their best it asks. */

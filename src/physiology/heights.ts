@@ -3,6 +3,7 @@ import type { Lift } from '../mechanics/lift.ts';
 import { attachedAt } from '../mechanics/linkage.ts';
 import { type Body, type Posture, Stance } from '../mechanics/posture.ts';
 import { reachOf, type ValueAt } from '../mechanics/reaching.ts';
+import { toDegrees, toRadians } from '../numeric/degrees.ts';
 import { seatToHipJoint } from '../tables/seat.ts';
 
 /** Where a lift ends: thigh level, sitting on a box, or the bar at a height, metres. */
@@ -37,7 +38,6 @@ export interface LoadGuess {
 
 /** Lighter and heavier loads than usual, as parts of it (working values). */
 const lighterAndHeavier = [0.5, 1.5] as const;
-const degree = Math.PI / 180;
 /** Nobody measures a box or pins finer than to half a centimetre (working value), metres. */
 const measured = 0.005;
 
@@ -63,7 +63,7 @@ export function angleAtHeight(
   const loads = lighterAndHeavier.map((part) => part * usual);
   const others = loads.map((other) => angleWithLoad(lift, body, height, other, stretch));
   const angles = others.map((other) => (other.state === 'found' ? other.angle : Number.NaN));
-  const differs = angles.some((angle) => !(Math.abs(angle - found.angle) <= degree));
+  const differs = angles.some((angle) => !(Math.abs(angle - found.angle) <= toRadians(1)));
   return differs ? { ...found, spread: { loads, angles } } : found;
 }
 
@@ -90,7 +90,7 @@ function angleWithLoad(
       : { state: 'beyond', least, most };
   const posture = stance.posture(met);
   const hip = 'impossible' in posture ? Number.NaN : hipHeight(posture);
-  const rounded = (Math.round((met / degree) * 10) / 10) * degree;
+  const rounded = toRadians(Math.round(10 * toDegrees(met)) / 10);
   return { state: 'found', angle: Math.min(rounded, stretch[1]), hip, load };
 }
 

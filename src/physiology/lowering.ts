@@ -1,5 +1,5 @@
 import { type ActionName, actionNames, actions } from '../tables/actions.ts';
-import { liftingStrength, loweringStrength } from '../tables/strength.ts';
+import { liftingStrength, loweringStrength } from '../tables/movingStrength.ts';
 import type { Moment } from './dose.ts';
 import { heldMoment, loweringMoment, type Sample } from './exercise.ts';
 

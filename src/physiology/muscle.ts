@@ -1,3 +1,4 @@
+import { toRadians } from '../numeric/degrees.ts';
 import { piecewiseLinear } from '../numeric/interpolation.ts';
 import {
   activeShortening,
@@ -72,6 +73,6 @@ export function headTorque(head: MuscleHead, kneeDeg: number, change: HeadChange
     const lever = i === 0 ? 1 - lead : 1 + lead;
     return sum + share * (1 + (change.growth[i] ?? 0)) * lever;
   }, 0);
-  const pennation = Math.cos((head.pennationDeg * Math.PI) / 180);
+  const pennation = Math.cos(toRadians(head.pennationDeg));
   return head.area * sized * lengthTension(length) * pennation * tendonArm(kneeDeg);
 }

@@ -1,11 +1,10 @@
+import { toRadians } from '../numeric/degrees.ts';
 import { naturalSpline, piecewiseLinear } from '../numeric/interpolation.ts';
 import type { Muscle, MuscleJoint, MusclePosture } from '../tables/muscleRow.ts';
 import { livingOverCadaver } from '../tables/muscleRow.ts';
 import { muscles } from '../tables/muscles.ts';
 import { sarcomereCorners } from '../tables/quadriceps.ts';
 import type { ArmCurve } from '../tables/tendonArms.ts';
-
-const radians = Math.PI / 180;
 
 interface CompiledArm {
   /** Arm, m, by joint angle, degrees. */
@@ -58,7 +57,7 @@ export function muscleTendonExcursion(
  * @param lengthening change of muscle–tendon length, m
  */
 export function meanArm(lengthening: number, fromDeg: number, toDeg: number): number {
-  return -lengthening / ((toDeg - fromDeg) * radians);
+  return -lengthening / toRadians(toDeg - fromDeg);
 }
 
 /**
@@ -133,7 +132,7 @@ function armFunction({ shape, fromDeg, toDeg }: ArmCurve): (deg: number) => numb
   const inside = (deg: number) => Math.min(Math.max(deg, fromDeg), toDeg);
   if (shape.kind === 'polynomial') {
     const { coefficients } = shape;
-    return (deg) => coefficients.reduceRight((sum, c) => sum * inside(deg) * radians + c, 0);
+    return (deg) => coefficients.reduceRight((sum, c) => sum * toRadians(inside(deg)) + c, 0);
   }
   const through = shape.kind === 'spline' ? naturalSpline : piecewiseLinear;
   const curve = through(shape.anglesDeg, shape.arm);
@@ -158,7 +157,7 @@ function primitiveOf(
     const [middle, half] = [(from + to) / 2, (to - from) / 2];
     const node = half * Math.sqrt(3 / 5);
     const weighted = 5 * f(middle - node) + 8 * f(middle) + 5 * f(middle + node);
-    return (weighted / 9) * half * radians;
+    return (weighted / 9) * toRadians(half);
   };
   const whole = [0];
   breaks.forEach((at, i) => {

@@ -1,5 +1,6 @@
 import { atAngle, gridDeg, type OverAngles } from '../mechanics/angleGrid.ts';
 import type { Demand } from '../mechanics/demand.ts';
+import { toRadians } from '../numeric/degrees.ts';
 import { type ActionName, actionNames, actions } from '../tables/actions.ts';
 import type { Muscle, MuscleJoint } from '../tables/muscleRow.ts';
 import { muscles } from '../tables/muscles.ts';
@@ -85,11 +86,11 @@ interface Tabled {
 function tabled(muscle: Muscle): Tabled {
   const { postureDeg, shortening } = muscle;
   return {
-    strength: livingArea(muscle) * Math.cos((muscle.pennation.value * Math.PI) / 180),
+    strength: livingArea(muscle) * Math.cos(toRadians(muscle.pennation.value)),
     resting: restingLength(muscle),
     joints: jointsOf(muscle).map((joint) => ({
       joint,
-      usual: ((postureDeg[joint] ?? 0) * Math.PI) / 180,
+      usual: toRadians(postureDeg[joint] ?? 0),
       arm: gridDeg.map((deg) => tendonArmAt(muscle, joint, deg)),
       stretch: gridDeg.map((deg) => fibreStretch(muscle, joint, deg)),
       ...(joint === shortening.joint

@@ -1,5 +1,6 @@
 import { standardGravity } from '../mechanics/forces.ts';
 import type { Lift } from '../mechanics/lift.ts';
+import { toRadians } from '../numeric/degrees.ts';
 import { isAction } from '../tables/actions.ts';
 import { liftNamed } from '../tables/lifts.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
@@ -31,7 +32,7 @@ export function planHold(
     return { exercise: { ...common, of: { action: work.of } }, samples: [], tested: false };
   const lift = liftNamed(work.of, catalogue);
   const range = { lift, from: at, to: at };
-  const strength = liftFactor(athlete, lift.name, at);
+  const strength = liftFactor(athlete, range);
   const capacity = restingCapacity(athlete);
   const load = heaviestLoad(range, athlete.body, capacity, effort * strength).load;
   const reached = stickingPoint(range, athlete.body, capacity, load).effort / strength;
@@ -51,10 +52,11 @@ export function planHold(
 
 /** Heaviest single of a lift over its range in the catalogue, as far as the knee bends, kg. */
 function fullSingle(lift: Lift, athlete: Athlete): number {
-  const [from = 0, end = 0] = lift.rangeDeg.map((deg) => (deg * Math.PI) / 180);
+  const [from = 0, end = 0] = lift.rangeDeg.map(toRadians);
   const to = lift.leading === 'knee' ? Math.min(end, athlete.body.limits.knee) : end;
-  const strength = liftFactor(athlete, lift.name, to);
-  return heaviestLoad({ lift, from, to }, athlete.body, restingCapacity(athlete), strength).load;
+  const range = { lift, from, to };
+  const strength = liftFactor(athlete, range);
+  return heaviestLoad(range, athlete.body, restingCapacity(athlete), strength).load;
 }
 
 function holdState(reached: number, wanted: number): HeldLoad['state'] {

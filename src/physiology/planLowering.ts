@@ -49,7 +49,7 @@ export function planLowering(
 ): PlannedLowering {
   const heaviest = heaviestLowered(range, athlete, strength);
   const limited = strength * loweringLimit;
-  const samples = samplesOf(range, athlete.body, restingCapacity(athlete), load, limited);
+  const samples = samplesOf(range, athlete, load, limited);
   const down = fromTheTop(samples);
   const kept = new Set(underControl(down, 1));
   return {

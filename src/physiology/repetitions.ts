@@ -1,5 +1,5 @@
 import { piecewiseLinear } from '../numeric/interpolation.ts';
-import { repetitionChart } from '../tables/strength.ts';
+import { repetitionChart } from '../tables/repetitionChart.ts';
 
 const { reps: charted, share: shares } = repetitionChart;
 const repsByShare = piecewiseLinear([...shares].reverse(), [...charted].reverse());

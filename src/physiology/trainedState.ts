@@ -81,10 +81,9 @@ export function heaviestSingles(
   const c = coefficientsFor(athlete.trained, coefficients);
   const capacity = capacityAfter(athlete, state, 'dynamic', c);
   return ranges.map((range) => {
-    const { name } = range.lift;
-    const strength = liftFactor(athlete, name, range.to);
+    const strength = liftFactor(athlete, range);
     const { load, at } = heaviestLoad(range, athlete.body, capacity, strength);
-    const nearest = nearestIndex(at.angle);
-    return { range, load: load * (1 + (state.practice[name]?.[nearest] ?? 0)), at };
+    const practised = state.practice[range.lift.name]?.[nearestIndex(at.angle)] ?? 0;
+    return { range, load: load * (1 + practised), at };
   });
 }

@@ -1,4 +1,3 @@
-import { gridAngles, gridStepDeg, type OverAngles } from '../mechanics/angleGrid.ts';
 import { demandOf } from '../mechanics/demand.ts';
 import { type ActionName, actionNames, actions, byAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
@@ -19,6 +18,7 @@ import { stickingPoint } from './heaviestLoad.ts';
 import { type IsokineticExercise, isokineticMoments } from './isokinetic.ts';
 import type { Capacity } from './jointEfforts.ts';
 import { fromTheTop, loweredMoments, loweringLimit } from './lowering.ts';
+import { WeekOfPractice } from './practice.ts';
 import { sharedLoad } from './sharing.ts';
 import {
   capacityAfter,
@@ -62,11 +62,22 @@ function trainOneWeek(
   return session.result();
 }
 
+/** A lift as it is done in one week. */
+interface LiftToday {
+  /** kg. */
+  readonly load: number;
+  /** Strength over that before training, at least 1. */
+  readonly stronger: number;
+  readonly samples: readonly Sample[];
+  /** The same with the load of the way down. */
+  readonly lowered: readonly Sample[];
+}
+
 /** Collects what one week's exercises do to one athlete. */
 class WeekOfTraining {
   private readonly doses: Readonly<Record<ActionName, DoseCollector>>;
   private readonly capacity: Capacity;
-  private readonly practised = new Map<string, number[]>();
+  private readonly practice: WeekOfPractice;
   private readonly shortfalls: TrainedState['shortfalls'][number][] = [];
   private readonly athlete: Athlete;
   private readonly block: Block;
@@ -84,6 +95,7 @@ class WeekOfTraining {
     this.c = c;
     this.capacity = capacityAfter(athlete, state, 'dynamic', c);
     this.doses = byAction((action) => new DoseCollector(athlete.groups[action], c));
+    this.practice = new WeekOfPractice(c);
     const deload = block.deloads.find((entry) => entry.week === week)?.sets ?? 1;
     this.perWeek = block.sessionsPerWeek * deload;
   }
@@ -94,38 +106,14 @@ class WeekOfTraining {
    * repetitions of the plan can be done.
    */
   addLift(exercise: LiftExercise, place: number): void {
-    const { athlete, block } = this;
-    const { range, reps, heaviest, tempo, lowerOnly, lowering } = exercise;
-    const strength = liftFactor(athlete, range.lift.name, range.to);
-    const progressed = (1 + block.progress) ** (this.week - 1);
-    const planned = exercise.load * progressed;
-    const samplesWith = (load: number) =>
-      samplesOf(range, athlete.body, restingCapacity(athlete), load, strength);
-    let samples = samplesWith(planned);
-    // Strength gained so far, seen as the fall of effort under the same load; saves solving for
-    // the heaviest load each week.
-    const now = stickingPoint(range, athlete.body, this.capacity, planned).effort / strength;
-    const stronger = Math.max(hardestEffort(samples) / now, 1);
-    const load = Math.min(planned, heaviest * stronger);
-    if (load < planned) samples = samplesWith(load);
+    const { sets, tempo, lowerOnly, heaviest } = exercise;
+    const today = this.liftToday(exercise);
+    const { samples, lowered } = today;
+    const fresh = this.repetitionsDone(exercise, place, today);
+    const times = sets * this.perWeek;
     // A body that cannot be held over the whole range has no heaviest load: it is lowered as far
     // as control goes, at every repetition alike.
-    const fresh = freshness(reps, {
-      share: heaviest > 0 ? load / heaviest : 0,
-      shareNow: heaviest > 0 ? load / (heaviest * stronger) : 0,
-      hardest: hardestEffort(samples) / (lowerOnly ? loweringLimit : 1),
-    });
-    if (fresh.length < reps)
-      this.shortfalls.push({
-        week: this.week,
-        exercise: place,
-        done: fresh.length,
-        wanted: reps,
-      });
-    const times = exercise.sets * this.perWeek;
-    const control = heaviest > 0 ? Number.POSITIVE_INFINITY : loweringLimit * stronger;
-    const heavier = lowering && Math.min(lowering.load * progressed, lowering.heaviest * stronger);
-    const lowered = heavier === undefined ? samples : samplesWith(heavier);
+    const control = heaviest > 0 ? Number.POSITIVE_INFINITY : loweringLimit * today.stronger;
     for (const action of actionsAsked(samples)) {
       const moments = lowerOnly
         ? loweredMoments(action, fromTheTop(samples), control, tempo, fresh)
@@ -133,24 +121,43 @@ class WeekOfTraining {
       this.doses[action].add(moments, times, 'dynamic');
     }
     // No source was found for lowering alone as practice of a single: it counts as none.
-    if (!lowerOnly) this.practise(exercise, samples, times);
+    if (!lowerOnly) this.practice.add(exercise.range.lift, samples, times);
   }
 
-  /** Practice goal at each angle of the range: K · effort^r, filled by the number of sets. */
-  private practise(exercise: LiftExercise, samples: readonly Sample[], sets: number): void {
-    const name = exercise.range.lift.name;
-    const goal = this.practised.get(name) ?? gridAngles.map(() => 0);
-    // Samples stand at every second grid angle.
-    const half = (1.01 * gridStepDeg * Math.PI) / 180;
-    const filled = sets / (sets + this.c.practiceHalfDose);
-    gridAngles.forEach((angle, i) => {
-      const near = samples.find(({ leading }) => Math.abs(leading - angle) <= half);
-      if (!near) return;
-      const effort = Math.min(near.whole, 1);
-      const gain = this.c.practiceAmplitude * filled * effort ** this.c.practicePower;
-      goal[i] = Math.max(goal[i] ?? 0, gain);
+  /** What is really lifted and lowered this week. */
+  private liftToday({ range, load, heaviest, lowering }: LiftExercise): LiftToday {
+    const { athlete, block } = this;
+    const strength = liftFactor(athlete, range);
+    const samplesWith = (kg: number) => samplesOf(range, athlete, kg, strength);
+    const progressed = (1 + block.progress) ** (this.week - 1);
+    const planned = load * progressed;
+    const asPlanned = samplesWith(planned);
+    // Strength gained so far, seen as the fall of effort under the same load; saves solving for
+    // the heaviest load each week.
+    const now = stickingPoint(range, athlete.body, this.capacity, planned).effort / strength;
+    const stronger = Math.max(hardestEffort(asPlanned) / now, 1);
+    const lifted = Math.min(planned, heaviest * stronger);
+    const samples = lifted < planned ? samplesWith(lifted) : asPlanned;
+    const lowered = lowering
+      ? samplesWith(Math.min(lowering.load * progressed, lowering.heaviest * stronger))
+      : samples;
+    return { load: lifted, stronger, samples, lowered };
+  }
+
+  /** Capacity left at each repetition that can be done of a set; fewer than wanted are told. */
+  private repetitionsDone(
+    { reps, heaviest, lowerOnly }: LiftExercise,
+    exercise: number,
+    { load, stronger, samples }: LiftToday,
+  ): number[] {
+    const fresh = freshness(reps, {
+      share: heaviest > 0 ? load / heaviest : 0,
+      shareNow: heaviest > 0 ? load / (heaviest * stronger) : 0,
+      hardest: hardestEffort(samples) / (lowerOnly ? loweringLimit : 1),
     });
-    this.practised.set(name, goal);
+    const done = fresh.length;
+    if (done < reps) this.shortfalls.push({ week: this.week, exercise, done, wanted: reps });
+    return fresh;
   }
 
   addHold(exercise: HoldExercise): void {
@@ -164,7 +171,7 @@ class WeekOfTraining {
     const { lift, rig } = of.range;
     const asked = demandOf(lift, this.athlete.body, of.load, rig)(at);
     if ('impossible' in asked) return;
-    const strength = liftFactor(this.athlete, lift.name, at);
+    const strength = liftFactor(this.athlete, of.range);
     const efforts = sharedLoad(asked, restingCapacity(this.athlete), strength).actions;
     for (const action of actionNames) {
       const asks = efforts[action];
@@ -184,19 +191,10 @@ class WeekOfTraining {
     const doses = byAction((action) => this.doses[action].total());
     const later = (action: ActionName) =>
       oneWeekLater(athlete.groups[action], state.changes[action], doses[action], c);
-    const rate = 1 - Math.exp(-1 / c.driveWeeks);
-    const practice: Record<string, OverAngles> = {};
-    for (const name of new Set([...Object.keys(state.practice), ...this.practised.keys()])) {
-      const goal = this.practised.get(name);
-      practice[name] = gridAngles.map((_, i) => {
-        const now = state.practice[name]?.[i] ?? 0;
-        return now + rate * ((goal?.[i] ?? 0) - now);
-      });
-    }
     return {
       firstWeek: state.firstWeek ?? doses,
       changes: byAction(later),
-      practice,
+      practice: this.practice.oneWeekLater(state.practice),
       shortfalls: [...state.shortfalls, ...this.shortfalls],
     };
   }

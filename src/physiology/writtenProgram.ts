@@ -1,4 +1,5 @@
-import type { Way } from './forceVelocity.ts';
+import type { HoldExercise } from './exercise.ts';
+import type { IsokineticExercise } from './isokinetic.ts';
 import type { LoadRule, LoweringRule } from './load.ts';
 import type { RigNames } from './rigOf.ts';
 import type { Block } from './training.ts';
@@ -18,27 +19,13 @@ export interface WrittenLift extends RigNames {
 }
 
 /** A hold as the coach wrote it: of an action or of a lift by name. */
-export interface WrittenHold {
-  readonly kind: 'hold';
+export interface WrittenHold extends Omit<HoldExercise, 'of'> {
   readonly of: string;
-  readonly at: number;
-  readonly effort: number;
-  readonly sets: number;
-  readonly reps: number;
-  readonly seconds: number;
 }
 
-/** Work at a set speed as the coach wrote it; radians a second. */
-export interface WrittenIsokinetic {
-  readonly kind: 'isokinetic';
+/** Work at a set speed as the coach wrote it, the action by name. */
+export interface WrittenIsokinetic extends Omit<IsokineticExercise, 'action'> {
   readonly action: string;
-  readonly from: number;
-  readonly to: number;
-  readonly speed: number;
-  readonly ways: readonly Way[];
-  readonly effort: number;
-  readonly sets: number;
-  readonly reps: number;
 }
 
 export interface WrittenProgram extends Omit<Block, 'exercises'> {

@@ -1,4 +1,5 @@
 import type { MuscledJoint } from '../mechanics/lift.ts';
+import { toDegrees } from '../numeric/degrees.ts';
 
 /** One direction in which muscles turn a joint. */
 export interface Action {
@@ -147,5 +148,5 @@ export function byAction<T>(value: (action: ActionName) => T): Record<ActionName
 /** Whether the joint is so straight that it carries by itself what would ask an action's muscles. */
 export function carriesItself(action: ActionName, angle: number): boolean {
   const { carriedBelowDeg }: Action = actions[action];
-  return carriedBelowDeg !== undefined && (angle * 180) / Math.PI <= carriedBelowDeg;
+  return carriedBelowDeg !== undefined && toDegrees(angle) <= carriedBelowDeg;
 }

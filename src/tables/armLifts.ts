@@ -1,7 +1,8 @@
 import type { ChainLink, Lift } from '../mechanics/lift.ts';
-import { onBench, onFloor, standing } from './footing.ts';
+import { benchLifts } from './benchLifts.ts';
+import { onBench, standing } from './footing.ts';
 
-/** Lifts of the arms, seen from the side, and presses in the plane across the body. */
+/** Lifts of the arms, seen from the side; those on a bench have a file of their own. */
 
 /** From a trunk that is held still: the upper arm hangs along it, the forearm goes on straight. */
 const arm: readonly ChainLink[] = [
@@ -12,26 +13,8 @@ const arm: readonly ChainLink[] = [
 const upright = { chain: arm, supportDirectionDeg: 0, support: 'seat', sides: 2 } as const;
 const inHand = { kind: 'mass', on: 'forearm and hand', along: 1, across: 0 } as const;
 
-/** Across the body, one arm of two: straight out to the side at 0°, straight up at 90°. */
-const across = {
-  chain: [
-    { segment: 'upper arm', joint: 'shoulder across', near: 'proximal', turn: -1 },
-    { segment: 'forearm and hand', joint: 'elbow', near: 'proximal', turn: -1 },
-  ],
-  supportDirectionDeg: 90,
-  support: 'seat',
-  sides: 2,
-  leading: 'shoulder across',
-  resistance: inHand,
-  aboveFloor: onBench,
-} as const;
-
 const curl = { ...upright, leading: 'elbow', rangeDeg: [10, 135] } as const;
 const stillTrunk = 'The trunk stays still and the wrist straight.';
-const acrossPlane =
-  'Both arms move in one upright plane across the shoulders (elbows out to the sides); tucked elbows are not drawn. The shoulder blades stay still.';
-const handsMeet =
-  'The hands draw together on the way up, as dumbbells do; on a bar they cannot, and push sideways instead.';
 
 const elbowFlexion: readonly Lift[] = [
   {
@@ -155,53 +138,7 @@ const elbowExtension: readonly Lift[] = [
   },
 ];
 
-const presses: readonly Lift[] = [
-  {
-    ...across,
-    name: 'bench press',
-    rangeDeg: [-15, 80],
-    follow: [{ joint: 'elbow', rule: 'direction', deg: -6 }],
-    assumed: [
-      acrossPlane,
-      handsMeet,
-      'The forearm leans 6° inward all the way, so that the elbow extensors take a share (a guess: with a bar the hands can also push outward or inward, which is not seen from outside).',
-    ],
-    source: 'Statics; direction with grip width from Mausehund 2022.',
-  },
-  {
-    ...across,
-    name: 'close-grip bench press',
-    rangeDeg: [-10, 70],
-    follow: [{ joint: 'elbow', rule: 'direction', deg: -18 }],
-    assumed: [
-      acrossPlane,
-      handsMeet,
-      'The forearm leans 18° inward all the way (a guess; that a narrow grip moves torque from shoulder to elbow is published, Mausehund 2022).',
-    ],
-    source: 'Statics; direction with grip width from Mausehund 2022.',
-  },
-  {
-    ...across,
-    name: 'floor press',
-    aboveFloor: onFloor,
-    rangeDeg: [0, 80],
-    follow: [{ joint: 'elbow', rule: 'direction', deg: -6 }],
-    assumed: [
-      acrossPlane,
-      handsMeet,
-      'The upper arm stops level, on the floor; it touches and does not rest.',
-      'The forearm leans 6° inward all the way (a guess).',
-    ],
-    source: 'Statics.',
-  },
-  {
-    ...across,
-    name: 'dumbbell fly',
-    rangeDeg: [-10, 80],
-    follow: [{ joint: 'elbow', rule: 'linear', fromDeg: 20, perLeading: 0 }],
-    assumed: [acrossPlane, 'The elbow stays bent 20° (a guess).'],
-    source: 'Statics.',
-  },
+const shoulder: readonly Lift[] = [
   {
     ...upright,
     name: 'overhead press',
@@ -216,9 +153,6 @@ const presses: readonly Lift[] = [
     ],
     source: 'Statics.',
   },
-];
-
-const raises: readonly Lift[] = [
   {
     ...upright,
     name: 'front raise',
@@ -250,6 +184,6 @@ const raises: readonly Lift[] = [
 export const armLifts: readonly Lift[] = [
   ...elbowFlexion,
   ...elbowExtension,
-  ...presses,
-  ...raises,
+  ...benchLifts,
+  ...shoulder,
 ];

@@ -206,44 +206,6 @@ export const coactivation: Sourced = {
   source: 'O’Brien 2009, Eur J Appl Physiol 106:849',
 };
 
-/**
- * Strength while lowering over isometric strength. In vivo 0.9 (Stotz 2022; read) to 1.2
- * (recalled range); isolated muscle far more. The middle, with the conflict as spread.
- */
-export const loweringStrength: Sourced = {
-  value: 1.05,
-  unit: 'ratio',
-  spread: 0.15,
-  known: 'derived',
-  source: 'Stotz 2022, BMC Sports Sci Med Rehabil 14:13, against isolated-muscle work',
-};
-
-/**
- * Strength in the sticking region of a heaviest single over strength in a hold, for lifts without
- * a test: 0.77 at 60°/s (Stotz 2022; read) and 1 at standstill; near the sticking point a heaviest
- * single moves slower than that, so between the two.
- */
-export const liftingStrength: Sourced = {
-  value: 0.87,
-  unit: 'ratio',
-  spread: 0.1,
-  known: 'derived',
-  source: 'Stotz 2022, BMC Sports Sci Med Rehabil 14:13',
-};
-
-/**
- * Share of the one-repetition maximum that allows 1, 2, 3 … repetitions: the common textbook
- * chart (1–10 read in secondary pages; 11, 12, 15 recalled, where one page has 73 and 70 % for 11
- * and 12). Trained people spread widely around
- * it: 6–26 repetitions at 70 % in the squat (Zourdos 2021; read).
- */
-export const repetitionChart = {
-  reps: [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 15],
-  share: [1, 0.95, 0.93, 0.9, 0.87, 0.85, 0.83, 0.8, 0.77, 0.75, 0.7, 0.67, 0.65],
-  known: 'read',
-  source: 'common textbook chart (from 11 repetitions on recalled)',
-} as const;
-
 function perKg(value: number, source: string): Sourced {
   return { value, unit: 'N·m/kg', spread: 0.22 * value, known: 'derived', source };
 }

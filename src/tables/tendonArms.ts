@@ -1,3 +1,4 @@
+import { toDegrees } from '../numeric/degrees.ts';
 import { kneeExtensorTendonArm } from './quadriceps.ts';
 import type { Knowledge } from './sourced.ts';
 
@@ -35,7 +36,7 @@ export type ArmShape =
 /** Stature for which shank-relative lengths were turned into metres, and shank over stature (Drillis and Contini 1966). */
 export const armReference = { stature: 1.75, shankShare: 0.246 } as const;
 const shank = armReference.stature * armReference.shankShare;
-const perRadian = 180 / Math.PI;
+const perRadian = toDegrees(1);
 
 // Elbow, 0–140° (domain recalled). Coefficients: read, cm there. The page prints neither units nor
 // the forearm's position: inferred, since the values land on independent measurements (test).

@@ -4,9 +4,11 @@
  * with, on those postures and on random problems. The machine is noisy: rounds are interleaved and
  * the ratios are what counts. Run: `node --import tsx test/bench/solvers.ts`.
  */
+
 import type { Demand } from '../../src/mechanics/demand.ts';
 import { largestMultiple } from '../../src/numeric/boxLinearProgram.ts';
 import { minimiseWeightedSquares } from '../../src/numeric/boxQuadraticProgram.ts';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { demandsOver, heaviestLoad } from '../../src/physiology/heaviestLoad.ts';
 import { livingArea } from '../../src/physiology/muscleGeometry.ts';
 import { muscleTorques, sharedJoints } from '../../src/physiology/muscleTorques.ts';
@@ -32,7 +34,7 @@ const capacity = restingCapacity(person);
 /** Postures of lifts that ask two joints or more, with 70 % of the heaviest load. */
 function tiedPostures(): Demand[] {
   return lifts.flatMap((lift) => {
-    const [from, to] = lift.rangeDeg.map((deg) => (deg * Math.PI) / 180) as [number, number];
+    const [from, to] = lift.rangeDeg.map(toRadians) as [number, number];
     const load = 0.7 * heaviestLoad({ lift, from, to }, person.body, capacity).load;
     return demandsOver({ lift, from, to }, person.body, load).flatMap(({ asked }) =>
       'impossible' in asked || rowsOf(asked).length < 2 ? [] : [asked],

@@ -11,11 +11,11 @@ import {
   requiredTorques,
 } from '../../src/mechanics/linkage.ts';
 import { type Body, type Posture, Stance } from '../../src/mechanics/posture.ts';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { bodyOf } from '../../src/physiology/body.ts';
 import { lifts } from '../../src/tables/lifts.ts';
 import { sensibleLoad } from './sensibleLoads.ts';
 
-const radians = Math.PI / 180;
 const man = bodyOf({ reference: 'male', stature: 1.8, mass: 80, lengths: {}, limits: {} });
 const byName = lifts.map((lift) => [lift.name, lift] as const);
 
@@ -78,13 +78,13 @@ describe('the catalogue', () => {
           const stance = new Stance(lift, body, load);
           let before: Posture['angles'] | undefined;
           for (let deg = from; deg <= to; deg += 2.5) {
-            const { placement, angles } = held(stance, deg * radians);
+            const { placement, angles } = held(stance, toRadians(deg));
             for (const { x, y } of points(placement)) expect(Number.isFinite(x + y)).toBe(true);
             for (const [joint, angle] of Object.entries(angles) as [Joint, number][])
               if (before) expect(Math.abs(angle - (before[joint] ?? 0))).toBeLessThan(Math.PI / 2);
             before = angles;
           }
-          const torques = Object.values(torquesAt(lift, body, load, to * radians));
+          const torques = Object.values(torquesAt(lift, body, load, toRadians(to)));
           for (const torque of torques) expect(Number.isFinite(torque)).toBe(true);
         }
       }),
@@ -96,7 +96,7 @@ describe('the catalogue', () => {
     for (const lift of lifts) {
       if (!lift.chain.some(({ joint }) => joint === 'hinge')) continue;
       for (const deg of lift.rangeDeg) {
-        const torques = torquesAt(lift, man, sensibleLoad(lift, 80), deg * radians);
+        const torques = torquesAt(lift, man, sensibleLoad(lift, 80), toRadians(deg));
         expect(Math.abs(torques.hinge ?? Number.NaN), lift.name).toBeLessThan(1e-6);
       }
     }
@@ -125,7 +125,7 @@ describe('work identity: work of the joints is the change of potential energy le
   it.each(byName)('%s', (_, lift) => {
     const load = sensibleLoad(lift, 80);
     const stance = new Stance(lift, man, load);
-    const [from, to] = lift.rangeDeg.map((deg) => deg * radians) as [number, number];
+    const [from, to] = lift.rangeDeg.map(toRadians) as [number, number];
     const steps = 300;
     const at = (step: number) => from + ((to - from) * step) / steps;
     let [ofJoints, ofOthers, moved] = [0, 0, 0];
@@ -171,7 +171,7 @@ describe('virtual work: each torque of a lift with weights only is the slope of 
     const [from, to] = lift.rangeDeg;
     const h = 1e-5;
     for (const share of [0, 0.3, 0.6, 1]) {
-      const { placement, loads } = held(stance, (from + share * (to - from)) * radians);
+      const { placement, loads } = held(stance, toRadians(from + share * (to - from)));
       const torques = requiredTorques(placement, loads);
       for (const [index, { link }] of placement.links.entries()) {
         const energy = (turn: number) =>
@@ -189,8 +189,8 @@ describe('invariance', () => {
       if (lift.support === 'feet') continue;
       const load = sensibleLoad(lift, 80);
       for (const deg of lift.rangeDeg) {
-        const straight = torquesAt(lift, man, load, deg * radians);
-        const other = torquesAt(mirrored(lift), man, load, deg * radians);
+        const straight = torquesAt(lift, man, load, toRadians(deg));
+        const other = torquesAt(mirrored(lift), man, load, toRadians(deg));
         for (const joint of Object.keys(straight) as Joint[])
           expect(other[joint], `${lift.name}: ${joint}`).toBeCloseTo(straight[joint] ?? 0, 8);
       }
@@ -202,8 +202,8 @@ describe('invariance', () => {
     for (const lift of lifts)
       for (const deg of lift.rangeDeg) {
         const load = sensibleLoad(lift, 80);
-        const once = torquesAt(lift, man, load, deg * radians);
-        const twice = torquesAt(lift, heavy, 2 * load, deg * radians);
+        const once = torquesAt(lift, man, load, toRadians(deg));
+        const twice = torquesAt(lift, heavy, 2 * load, toRadians(deg));
         for (const joint of Object.keys(once) as Joint[])
           expect(twice[joint], `${lift.name}: ${joint}`).toBeCloseTo(2 * (once[joint] ?? 0), 6);
       }

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Lift } from '../../src/mechanics/lift.ts';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { heaviestLoad } from '../../src/physiology/heaviestLoad.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { liftNamed } from '../../src/tables/lifts.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
-import { radians, thighLevelDeg, torque } from './askLift.ts';
+import { thighLevelDeg, torque } from './askLift.ts';
 
 interface Row {
   readonly what: string;
@@ -64,7 +65,7 @@ function loadRows(): Row[] {
   const person = meanPerson('male', true);
   const capacity = restingCapacity(person);
   const heaviest = (deg: number) => {
-    const range = { lift: liftNamed('back squat'), from: 0, to: deg * radians };
+    const range = { lift: liftNamed('back squat'), from: 0, to: toRadians(deg) };
     return heaviestLoad(range, person.body, capacity).load;
   };
   const [quarter, above, level, below] = [65, 100, 120, 135].map(heaviest) as [

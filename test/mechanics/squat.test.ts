@@ -5,13 +5,13 @@ import { momentAbout, standardGravity } from '../../src/mechanics/forces.ts';
 import type { Lift } from '../../src/mechanics/lift.ts';
 import { potentialEnergy, requiredTorques } from '../../src/mechanics/linkage.ts';
 import { type Posture, Stance } from '../../src/mechanics/posture.ts';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { bodyOf } from '../../src/physiology/body.ts';
 import { heaviestLoad } from '../../src/physiology/heaviestLoad.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { liftNamed, lifts } from '../../src/tables/lifts.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
 
-const radians = Math.PI / 180;
 const man = bodyOf({ reference: 'male', stature: 1.8, mass: 80, lengths: {}, limits: {} });
 
 const backSquat = liftNamed('back squat');
@@ -31,7 +31,7 @@ function squatWithLean(leanDeg: number): Lift {
 }
 
 function sideTorques(leanDeg: number, kneeDeg: number, bar: number) {
-  const asked = demandOf(squatWithLean(leanDeg), man, bar)(kneeDeg * radians);
+  const asked = demandOf(squatWithLean(leanDeg), man, bar)(toRadians(kneeDeg));
   if ('impossible' in asked) throw new Error(asked.impossible);
   const { ankle = Number.NaN, knee = Number.NaN, hip = Number.NaN } = asked.torques;
   return { ankle, knee, hip };
@@ -65,7 +65,7 @@ describe('squats by depth', () => {
     const person = meanPerson('male', true);
     const capacity = restingCapacity(person);
     const heaviest = (to: number) =>
-      heaviestLoad({ lift: backSquat, from: 0, to: to * radians }, person.body, capacity).load;
+      heaviestLoad({ lift: backSquat, from: 0, to: toRadians(to) }, person.body, capacity).load;
     const [quarter, above, level, below] = [65, 100, 120, 135].map(heaviest) as [
       number,
       number,
@@ -99,7 +99,7 @@ function postureOf(
   squat: typeof someSquat extends fc.Arbitrary<infer T> ? T : never,
 ): Posture | undefined {
   const body = bodyOf({ ...squat, lengths: {}, limits: {} });
-  const held = new Stance(squat.lift, body, squat.bar).posture(squat.knee * radians);
+  const held = new Stance(squat.lift, body, squat.bar).posture(toRadians(squat.knee));
   return 'impossible' in held ? undefined : held;
 }
 
@@ -176,7 +176,7 @@ describe('identities of statics, on random bodies, bars and depths', () => {
   it('work of the torques along the path equals the change of potential energy', () => {
     const stance = new Stance(backSquat, man, 100);
     const steps = 4000;
-    const [from, to] = [20 * radians, 100 * radians];
+    const [from, to] = [toRadians(20), toRadians(100)];
     const at = (i: number) => {
       const held = stance.posture(from + ((to - from) * i) / steps);
       if ('impossible' in held) throw new Error(held.impossible);

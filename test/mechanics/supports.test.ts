@@ -4,13 +4,14 @@ import { momentAbout, standardGravity } from '../../src/mechanics/forces.ts';
 import type { Lift } from '../../src/mechanics/lift.ts';
 import { pointOn } from '../../src/mechanics/linkage.ts';
 import { Stance } from '../../src/mechanics/posture.ts';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { liftNamed } from '../../src/tables/lifts.ts';
-import { man, radians } from './askLift.ts';
+import { man } from './askLift.ts';
 
 function at(lift: Lift, deg: number, load: number) {
   const stance = new Stance(lift, man, load);
-  const held = stance.posture(deg * radians);
-  const asked = demandOf(lift, man, load)(deg * radians);
+  const held = stance.posture(toRadians(deg));
+  const asked = demandOf(lift, man, load)(toRadians(deg));
   if ('impossible' in held || 'impossible' in asked) throw new Error(lift.name);
   return { stance, held, torques: asked.torques };
 }
@@ -68,7 +69,7 @@ describe('resistances', () => {
   it('a leg curl’s measured machine asks the flexors: 30 N·m at 10 kg is 60 N·m at 20 kg, half a side, on top of gravity', () => {
     const curl = liftNamed('lying leg curl');
     const table = { kind: 'machine', load: 10, torqueAt: () => 30 } as const;
-    const asked = demandOf(curl, man, 20, [table])(60 * radians);
+    const asked = demandOf(curl, man, 20, [table])(toRadians(60));
     const { torques: gravity } = at(curl, 60, 0);
     if ('impossible' in asked) throw new Error(asked.impossible);
     expect((asked.torques.knee ?? 0) - (gravity.knee ?? 0)).toBeCloseTo(-30, 9);
@@ -89,7 +90,7 @@ describe('resistances', () => {
     const { stance, held, torques } = at(liftNamed('leg press'), 80, 200);
     const [sled] = otherForces(stance, held, 200);
     expect(Math.hypot(sled?.force.force.x ?? 0, sled?.force.force.y ?? 0)).toBeCloseTo(
-      200 * standardGravity * Math.sin(45 * radians),
+      200 * standardGravity * Math.sin(toRadians(45)),
       8,
     );
     expect(torques.hip).toBeGreaterThan(0);

@@ -1,4 +1,5 @@
 import type { Attachment, FollowRule, Lift, Resistance } from '../../src/mechanics/lift.ts';
+import { goodScenario } from './goodScenario.ts';
 
 const deg = (value: number) => `${value} deg`;
 const metres = (value: number) => `${value} m`;
@@ -72,3 +73,19 @@ export function declared(lift: Lift): string {
     source: lift.source,
   });
 }
+
+/** The good file with a group of lifts put before its last top-level group but one. */
+export const withLifts = (body: string) =>
+  goodScenario.replace('machines:\n', `lifts:\n${body}machines:\n`);
+
+/** A lift of a file that is good. */
+export const kickback = `  cable kickback:
+    chain: [{ segment: thigh, joint: hip, near: proximal, turn: -1, offset: 180 deg }, { segment: shank and foot, joint: knee, near: proximal, turn: 1 }]
+    support: seat
+    support direction: 0 deg
+    sides: 1
+    leads: hip
+    range: [-10 deg, 60 deg]
+    follow: [{ joint: knee, rule: linear, from: 20 deg, per leading: 0 }]
+    resistance: { kind: cable, on: shank and foot, along: 1, across: 0 cm, pulley forward: 1 m, pulley up: -85 cm }
+`;

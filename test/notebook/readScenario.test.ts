@@ -2,9 +2,10 @@ import { expect, test } from 'vitest';
 import { z } from 'zod';
 import { readScenario } from '../../src/notebook/readScenario.ts';
 import { scenarioSchema } from '../../src/notebook/schema.ts';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { changed, goodScenario } from './goodScenario.ts';
 
-const degrees = (value: number) => expect.closeTo((value * Math.PI) / 180, 12);
+const degrees = (value: number) => expect.closeTo(toRadians(value), 12);
 
 // Expected numbers by hand: 168 cm = 1.68 m, 80 % = 0.8, 40 deg = 40 pi / 180.
 test('a good file becomes a scenario in SI', async () => {

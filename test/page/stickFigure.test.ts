@@ -1,18 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import type { Lift } from '../../src/mechanics/lift.ts';
 import { Stance } from '../../src/mechanics/posture.ts';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { drawFigures, usualColumns } from '../../src/page/stickFigure.ts';
 import { bodyOf } from '../../src/physiology/body.ts';
 import { lifts } from '../../src/tables/lifts.ts';
 import { sensibleLoad } from '../mechanics/sensibleLoads.ts';
 
-const radians = Math.PI / 180;
-
 function startAndEnd(lift: Lift, stature = 1.8) {
   const body = bodyOf({ reference: 'male', stature, mass: 80, lengths: {}, limits: {} });
   const stance = new Stance(lift, body, sensibleLoad(lift, 80));
   return lift.rangeDeg.map((deg) => {
-    const held = stance.posture(deg * radians);
+    const held = stance.posture(toRadians(deg));
     if ('impossible' in held) throw new Error(`${lift.name}: ${held.impossible}`);
     return held.placement;
   });

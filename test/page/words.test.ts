@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import {
   degrees,
   kilograms,
@@ -12,17 +13,16 @@ import {
 } from '../../src/page/words.ts';
 
 // Every expected text is the input converted and rounded by hand; 1° = π/180 rad by definition.
-const radians = (angle: number) => (angle * Math.PI) / 180;
 
 describe('numbers with their units', () => {
   it.each([
-    [degrees(radians(75)), '75°'],
-    [degrees(radians(-0.4)), '0°'],
-    [degrees(radians(74.96), 1), '75.0°'],
+    [degrees(toRadians(75)), '75°'],
+    [degrees(toRadians(-0.4)), '0°'],
+    [degrees(toRadians(74.96), 1), '75.0°'],
     [degrees(Number.NaN), 'not determined'],
-    [rangeDegrees(radians(75), radians(100)), '75–100°'],
-    [rangeDegrees(radians(-5), radians(10)), '-5 to 10°'],
-    [rangeDegrees(radians(90), radians(90)), '90°'],
+    [rangeDegrees(toRadians(75), toRadians(100)), '75–100°'],
+    [rangeDegrees(toRadians(-5), toRadians(10)), '-5 to 10°'],
+    [rangeDegrees(toRadians(90), toRadians(90)), '90°'],
     [rangeDegrees(Number.NaN, 1), 'not determined'],
     [rangeText(75, 100), '75-100'],
     [rangeText(-0.01, 12.5), '0-12.5'],

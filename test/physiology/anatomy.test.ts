@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { momentAbout, type PointForce, resultant, weight } from '../../src/mechanics/forces.ts';
+import { toDegrees, toRadians } from '../../src/numeric/degrees.ts';
 import { sarcomereForce } from '../../src/physiology/lengthTension.ts';
 import {
   meanArm,
@@ -7,7 +8,7 @@ import {
   muscleTendonExcursion,
 } from '../../src/physiology/muscleGeometry.ts';
 import { kneeExtensorHeads } from '../../src/tables/quadriceps.ts';
-import { armMm, degreesOf, radians } from './askMuscle.ts';
+import { armMm, degreesOf } from './askMuscle.ts';
 
 /** Each check names its source and its tolerance; the numbers keep their order. */
 
@@ -35,7 +36,7 @@ describe('statics of the elbow', () => {
 
   it('5: oblique biceps, 30 and 4 cm from an elbow at 100°: "somewhat greater than 10 W", joint "about 9.5 W" (Johnson ch. 2, after Davidovits 1975), 1 %', () => {
     const at = { x: 0.04, y: 0 };
-    const origin = { x: 0.3 * Math.cos(100 * radians), y: 0.3 * Math.sin(100 * radians) };
+    const origin = { x: 0.3 * Math.cos(toRadians(100)), y: 0.3 * Math.sin(toRadians(100)) };
     const length = Math.hypot(origin.x - at.x, origin.y - at.y);
     const along = { x: (origin.x - at.x) / length, y: (origin.y - at.y) / length };
     const load = down(1, 0.4);
@@ -44,7 +45,7 @@ describe('statics of the elbow', () => {
     const joint = resultant([load, { at, force }]);
     // 10.47, 72.7° and 9.52 were computed by hand from those levers in the notes.
     expect(Math.abs(biceps / 10.47 - 1)).toBeLessThan(0.01);
-    expect(Math.abs(Math.acos(-along.x) / radians / 72.7 - 1)).toBeLessThan(0.01);
+    expect(Math.abs(toDegrees(Math.acos(-along.x)) / 72.7 - 1)).toBeLessThan(0.01);
     expect(Math.abs(Math.hypot(joint.x, joint.y) / 9.52 - 1)).toBeLessThan(0.01);
   });
 

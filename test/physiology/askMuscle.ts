@@ -1,8 +1,6 @@
 import { muscleNamed, tendonArmAt } from '../../src/physiology/muscleGeometry.ts';
 import type { MuscleJoint } from '../../src/tables/muscleRow.ts';
 
-export const radians = Math.PI / 180;
-
 /** Whole degrees from one angle to another, both ends included. */
 export function degreesOf(from: number, to: number): number[] {
   return Array.from({ length: to - from + 1 }, (_, i) => from + i);

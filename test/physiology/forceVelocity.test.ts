@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { torqueWhileMoving } from '../../src/physiology/forceVelocity.ts';
 import { fastestTurnDeg, hillCurvature } from '../../src/tables/forceVelocity.ts';
-import { loweringStrength } from '../../src/tables/strength.ts';
+import { loweringStrength } from '../../src/tables/movingStrength.ts';
 
-const lifting = (speedDeg: number) => torqueWhileMoving('lifting', (speedDeg * Math.PI) / 180);
+const lifting = (speedDeg: number) => torqueWhileMoving('lifting', toRadians(speedDeg));
 
 describe('torque while a joint turns, over that in a hold', () => {
   // Hill's relation by hand, k = 0.25 and vmax = 1080: at 60, x = 1/18, (17/18)/(22/18) = 17/22;

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Lift } from '../../src/mechanics/lift.ts';
 import { Stance } from '../../src/mechanics/posture.ts';
+import { toDegrees, toRadians } from '../../src/numeric/degrees.ts';
 import { angleAtHeight, type Height } from '../../src/physiology/heights.ts';
 import { liftNamed, lifts } from '../../src/tables/lifts.ts';
-import { man, radians } from '../mechanics/askLift.ts';
+import { man } from '../mechanics/askLift.ts';
 
 /** A back squat whose shank leans 30° forward at every depth, so that it can be worked by hand. */
 const leaning: Lift = {
@@ -17,10 +18,10 @@ const leaning: Lift = {
 
 function found(lift: Lift, height: Height, load = 80, body = man) {
   const [first, last] = lift.rangeDeg;
-  const stretch = [first * radians, last * radians] as const;
+  const stretch = [toRadians(first), toRadians(last)] as const;
   const answer = angleAtHeight(lift, body, height, { known: load, usual: load }, stretch);
   if (answer.state !== 'found') throw new Error(`${lift.name}: ${answer.state}`);
-  return { deg: answer.angle / radians, hip: answer.hip };
+  return { deg: toDegrees(answer.angle), hip: answer.hip };
 }
 
 // The man is 1.80 m: ankle 0.039, shank 0.246, thigh 0.245, trunk 0.288 and arm to the grip
@@ -47,8 +48,8 @@ describe('heights worked by hand, 1.80 m, shank leaning 30°', () => {
   it.each([0.3, 0.42, 0.5, 0.6])(
     'box of %f m: knee flexion = 90° + shank lean − thigh elevation',
     (height) => {
-      const rise = height + 0.085 - ankle - shank * Math.cos(30 * radians);
-      const elevation = Math.asin(rise / thigh) / radians;
+      const rise = height + 0.085 - ankle - shank * Math.cos(toRadians(30));
+      const elevation = toDegrees(Math.asin(rise / thigh));
       const { deg, hip } = found(leaning, { kind: 'box', height });
       expect(hip).toBeCloseTo(height + 0.085, 5);
       expect(Math.abs(deg - (90 + 30 - elevation))).toBeLessThan(0.051);
@@ -67,7 +68,7 @@ describe('heights worked by hand, 1.80 m, shank leaning 30°', () => {
     const cosine = (0.5 + arm - ankle - shank - thigh) / trunk;
     expect(cosine).toBeCloseTo(0.4645, 3);
     const { deg } = found(stiff, { kind: 'pins', height: 0.5 });
-    expect(Math.abs(deg - Math.acos(cosine) / radians)).toBeLessThan(0.051);
+    expect(Math.abs(deg - toDegrees(Math.acos(cosine)))).toBeLessThan(0.051);
   });
 
   it('a bar on the shoulders: hip height and the trunk’s rise, less what lies behind it', () => {
@@ -92,7 +93,7 @@ describe('angle to height and back', () => {
     let trips = 0;
     // Nearly straight, hips and bar hardly fall: heights there tell no angle.
     for (let deg = 45; deg <= Math.min(lift.rangeDeg[1], 135); deg += 7.5) {
-      const held = stance.posture(deg * radians);
+      const held = stance.posture(toRadians(deg));
       if ('impossible' in held) continue;
       const hip = held.placement.links.find(({ link }) => link.joint === 'hip')?.start.y ?? 0;
       const back = found(lift, { kind: 'box', height: hip - 0.085 }, 60);
@@ -111,7 +112,7 @@ describe('angle to height and back', () => {
     const { resistance } = lift;
     if (resistance.kind !== 'mass') throw new Error('no bar');
     for (let deg = 45; deg <= Math.min(lift.rangeDeg[1], 135); deg += 7.5) {
-      const held = stance.posture(deg * radians);
+      const held = stance.posture(toRadians(deg));
       if ('impossible' in held) continue;
       const shoulders = held.placement.links[2];
       if (!shoulders) throw new Error('no trunk');
@@ -132,7 +133,7 @@ describe('angle to height and back', () => {
 });
 
 describe('the load', () => {
-  const stretch = [0, 150 * radians] as const;
+  const stretch = [0, toRadians(150)] as const;
   const squat = liftNamed('back squat');
 
   it('hardly moves a box squatter’s knee, but the bar’s height: then the answer says how much', () => {
@@ -146,7 +147,7 @@ describe('the load', () => {
     if (pins.state !== 'found' || !pins.spread) throw new Error('no spread');
     expect(pins.spread.loads).toEqual([40, 120]);
     const [light = 0, heavy = 0] = pins.spread.angles;
-    expect(light).toBeLessThan(pins.angle - radians);
+    expect(light).toBeLessThan(pins.angle - toRadians(1));
     expect(heavy).toBeGreaterThan(pins.angle);
   });
 
@@ -162,12 +163,12 @@ describe('the load', () => {
 
 describe('heights that tell no angle', () => {
   it('above and below what the body reaches', () => {
-    const range = [40 * radians, 125 * radians] as const;
+    const range = [toRadians(40), toRadians(125)] as const;
     const answer = angleAtHeight(leaning, man, { kind: 'box', height: 0.2 }, { usual: 80 }, range);
     // At 125° the thigh points 5° below level: 0.45368 − 0.441 · sin 5° − 0.085 = 0.3302.
     expect(answer).toMatchObject({
       state: 'beyond',
-      least: { angle: 125 * radians, value: expect.closeTo(0.3302, 4) },
+      least: { angle: toRadians(125), value: expect.closeTo(0.3302, 4) },
     });
   });
 
@@ -185,10 +186,10 @@ describe('heights that tell no angle', () => {
     const height = ankle + shank + thigh + trunk + 0.01;
     const answer = angleAtHeight(behind, man, { kind: 'pins', height }, { usual: 20 }, [
       0,
-      90 * radians,
+      toRadians(90),
     ]);
     if (answer.state !== 'several') throw new Error(answer.state);
-    const [first = 0, second = 0] = answer.angles.map((angle) => angle / radians);
+    const [first = 0, second = 0] = answer.angles.map(toDegrees);
     expect(first + second).toBeCloseTo(60.1, 1);
   });
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gridDeg, gridStepDeg } from '../../src/mechanics/angleGrid.ts';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { DoseCollector, type WeeklyDose } from '../../src/physiology/dose.ts';
 import { torqueWhileMoving } from '../../src/physiology/forceVelocity.ts';
 import {
@@ -11,19 +12,18 @@ import { minutesPerWeek } from '../../src/physiology/minutes.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { train } from '../../src/physiology/training.ts';
 import { coefficients as c } from '../../src/tables/adaptation.ts';
-import { loweringStrength } from '../../src/tables/strength.ts';
+import { loweringStrength } from '../../src/tables/movingStrength.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
 
-const radians = Math.PI / 180;
 const person = meanPerson('male', false);
 const knee = person.groups['knee extension'];
 
 const work = (change: Partial<IsokineticExercise> = {}): IsokineticExercise => ({
   kind: 'isokinetic',
   action: 'knee extension',
-  from: 10 * radians,
-  to: 100 * radians,
-  speed: 60 * radians,
+  from: toRadians(10),
+  to: toRadians(100),
+  speed: toRadians(60),
   ways: ['lifting'],
   effort: 1,
   sets: 4,
@@ -53,19 +53,19 @@ describe('isokinetic work', () => {
     expect(seconds(work())).toBeCloseTo(1.5, 12);
     expect(seconds(work({ ways: ['lifting', 'lowering'] }))).toBeCloseTo(3, 12);
     // Ends between grid points: 12 to 47° is 35°.
-    expect(seconds(work({ from: 12 * radians, to: 47 * radians }))).toBeCloseTo(35 / 60, 12);
+    expect(seconds(work({ from: toRadians(12), to: toRadians(47) }))).toBeCloseTo(35 / 60, 12);
   });
 
   it('at nearly no speed it is a sweep of holds: the same drive and tension at every angle', () => {
-    const speed = 1e-7 * radians;
+    const speed = toRadians(1e-7);
     const slow = firstWeek(work({ speed, sets: 1, reps: 1 }));
     const swept = new DoseCollector(knee, c);
-    const step = gridStepDeg * radians;
+    const step = toRadians(gridStepDeg);
     gridDeg.forEach((deg) => {
       if (deg < 10 || deg > 100) return;
       const half = deg === 10 || deg === 100 ? 0.5 : 1;
       const seconds = (half * step) / speed;
-      swept.add([{ angle: deg * radians, seconds, effort: 1 }], 1, 'isometric');
+      swept.add([{ angle: toRadians(deg), seconds, effort: 1 }], 1, 'isometric');
     });
     const holds = swept.total();
     gridDeg.forEach((_, i) => {
@@ -79,10 +79,10 @@ describe('isokinetic work', () => {
 
   it('drive counts the will, tension the torque: at 60°/s against the same sweep of holds', () => {
     const time = (dose: WeeklyDose) => [sum(dose.drive.dynamic), sum(dose.tension)];
-    const slow = 1e-7 * radians;
+    const slow = toRadians(1e-7);
     // A repetition at 60°/s is shorter by the ratio of the speeds.
     const [driveHeld = 0, tensionHeld = 0] = time(firstWeek(work({ speed: slow }))).map(
-      (dose) => dose * (slow / (60 * radians)),
+      (dose) => dose * (slow / toRadians(60)),
     );
     const [drive = 0, tension = 0] = time(firstWeek(work()));
     expect(drive / driveHeld).toBeCloseTo(1, 6);
@@ -127,7 +127,7 @@ describe('isokinetic work', () => {
 describe('a moment’s tension', () => {
   it('left out, it is the effort: the doses are the same to the last bit', () => {
     const moments = [20, 47.3, 90, 111.1].map((deg, i) => ({
-      angle: deg * radians,
+      angle: toRadians(deg),
       seconds: 3 + i,
       effort: 0.4 + 0.15 * i,
     }));
@@ -141,7 +141,7 @@ describe('a moment’s tension', () => {
 
   it('a dose by hand: 24 s at effort 0.8 on a grid point is one set, times 0.8 s to its powers', () => {
     const collector = new DoseCollector(knee, c);
-    collector.add([{ angle: 60 * radians, seconds: 24, effort: 0.8, tension: 0.5 }], 1, 'dynamic');
+    collector.add([{ angle: toRadians(60), seconds: 24, effort: 0.8, tension: 0.5 }], 1, 'dynamic');
     const i = gridDeg.indexOf(60);
     const s = knee.tension[i] ?? 0;
     const { drive, tension } = collector.total();

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gridDeg } from '../../src/mechanics/angleGrid.ts';
+import { toDegrees, toRadians } from '../../src/numeric/degrees.ts';
 import {
   type LiftExercise,
   type Sample,
@@ -21,10 +22,9 @@ import { train } from '../../src/physiology/training.ts';
 import { actionNames } from '../../src/tables/actions.ts';
 import { coefficients as c } from '../../src/tables/adaptation.ts';
 import { liftNamed } from '../../src/tables/lifts.ts';
-import { liftingStrength, loweringStrength } from '../../src/tables/strength.ts';
+import { liftingStrength, loweringStrength } from '../../src/tables/movingStrength.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
 
-const radians = Math.PI / 180;
 const man = meanPerson('male', true);
 const capacity = restingCapacity(man);
 /** The strength factor of a lift without a test. */
@@ -32,13 +32,13 @@ const untested = liftingStrength.value;
 
 const rangeOf = (name: string, from: number, to: number) => ({
   lift: liftNamed(name),
-  from: from * radians,
-  to: to * radians,
+  from: toRadians(from),
+  to: toRadians(to),
 });
 const squat = rangeOf('back squat', 0, 110);
 const nordic = rangeOf('Nordic lowering', 15, 90);
 
-const samples = (range = squat, load = 60) => samplesOf(range, man.body, capacity, load, untested);
+const samples = (range = squat, load = 60) => samplesOf(range, man, load, untested);
 
 function squatted(change: Partial<LiftExercise>): LiftExercise {
   const heaviest = heaviestLoad(squat, man.body, capacity, untested).load;
@@ -98,7 +98,7 @@ describe('the dose of lowering alone', () => {
   it('a pause at the low end is a hold there, at the effort of the held load', () => {
     const down = fromTheTop(samples());
     const low = loweredMoments('knee extension', down, whole, [0, 2, 1], [1]).at(-1);
-    expect(low).toMatchObject({ seconds: 2, angle: 110 * radians });
+    expect(low).toMatchObject({ seconds: 2, angle: toRadians(110) });
     expect(low?.effort).toBe(down.at(-1)?.effort['knee extension']);
   });
 
@@ -154,14 +154,14 @@ describe('the Nordic lowering with the body alone', () => {
       stickingPoint({ ...nordic, from: angle, to: angle }, man.body, capacity, 0).effort;
     expect(hold(at)).toBeCloseTo(loweringStrength.value, 2);
     // The last angle that can be held at all is more bent than the last under control.
-    expect(hold(at + 3 * radians)).toBeLessThan(1);
+    expect(hold(at + toRadians(3))).toBeLessThan(1);
     expect(kept.every(({ leading }) => leading >= at)).toBe(true);
     // Postures stand 5° apart, from 90° down to the last before control is lost.
-    expect(kept.length).toBe(Math.floor((90 * radians - at) / (5 * radians)) + 1);
+    expect(kept.length).toBe(Math.floor((toRadians(90) - at) / toRadians(5)) + 1);
   });
 
   it('the mean trained man loses it near 58° (J Sports Sci Med 2021, 20:216), within 10°', () => {
-    expect(Math.abs(at / radians - 58)).toBeLessThan(10);
+    expect(Math.abs(toDegrees(at) - 58)).toBeLessThan(10);
   });
 
   it('weak and strong lowering lie on its two sides', () => {
@@ -185,7 +185,7 @@ describe('the Nordic lowering with the body alone', () => {
     const { firstWeek, shortfalls } = trained(exercise, 8);
     const { dynamic } = firstWeek?.['knee flexion'].drive ?? { dynamic: [] };
     gridDeg.forEach((deg, i) => {
-      if (deg < at / radians - 2.5) expect(dynamic[i]).toBe(0);
+      if (deg < toDegrees(at) - 2.5) expect(dynamic[i]).toBe(0);
     });
     expect(Math.max(...dynamic)).toBeGreaterThan(0);
     expect(shortfalls).toEqual([]);

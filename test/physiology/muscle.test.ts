@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import {
   kneeExtension,
   meanKneeExtension,
@@ -53,7 +54,7 @@ describe('vastus lateralis at rest', () => {
   it('a rigid tendon would stretch it about three times as much (check of the gear, 2.5–4)', () => {
     // Mean lever 50–110° × radians a degree × cos(pennation) over fibre length, per degree.
     const lever = tendonArm(80);
-    const rigid = (lever * (Math.PI / 180) * Math.cos((18.4 * Math.PI) / 180)) / 0.0994;
+    const rigid = (lever * (Math.PI / 180) * Math.cos(toRadians(18.4))) / 0.0994;
     const measured = 0.33 / 60 / 2.7;
     expect(rigid / measured).toBeGreaterThan(2);
     expect(rigid / measured).toBeLessThan(4);

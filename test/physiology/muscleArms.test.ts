@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import {
   jointsOf,
   meanArm,
@@ -9,7 +10,7 @@ import {
 } from '../../src/physiology/muscleGeometry.ts';
 import type { MuscleJoint } from '../../src/tables/muscleRow.ts';
 import { muscles } from '../../src/tables/muscles.ts';
-import { armMm, degreesOf, radians } from './askMuscle.ts';
+import { armMm, degreesOf } from './askMuscle.ts';
 
 describe('tendon arms by angle', () => {
   it('are −dL/dθ of the length they change, on every muscle and joint (identity)', () => {
@@ -20,7 +21,7 @@ describe('tendon arms by angle', () => {
         fc.assert(
           fc.property(angle, angle, (deg, start) => {
             const length = (at: number) => muscleTendonExcursion(muscle, joint, start, at);
-            const slope = (length(deg + h) - length(deg - h)) / (2 * h * radians);
+            const slope = (length(deg + h) - length(deg - h)) / (2 * toRadians(h));
             expect(Math.abs(tendonArmAt(muscle, joint, deg) + slope)).toBeLessThan(1e-6);
             expect(length(deg)).toBeCloseTo(-muscleTendonExcursion(muscle, joint, deg, start), 12);
           }),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { lengthTension } from '../../src/physiology/lengthTension.ts';
 import { restingLength, tendonArm } from '../../src/physiology/muscle.ts';
 import {
@@ -12,14 +13,14 @@ import type { Muscle, MuscleJoint, MusclePosture } from '../../src/tables/muscle
 import { cadaverKneeExtensorArea } from '../../src/tables/muscleRow.ts';
 import { muscles } from '../../src/tables/muscles.ts';
 import { kneeExtensorHeads } from '../../src/tables/quadriceps.ts';
-import { armMm, degreesOf, radians } from './askMuscle.ts';
+import { armMm, degreesOf } from './askMuscle.ts';
 
 const cadaverArea = (muscle: Muscle) => cadaverKneeExtensorArea[muscle.name] ?? muscle.area.value;
 /** Largest force at full effort per unit of specific tension, along the tendon, cm². */
 const strength = (muscle: Muscle, posture: MusclePosture) =>
   livingArea(muscle) *
   lengthTension(operatingLength(muscle, posture, 1)) *
-  Math.cos(muscle.pennation.value * radians);
+  Math.cos(toRadians(muscle.pennation.value));
 const torque = (names: readonly string[], joint: MuscleJoint, posture: MusclePosture) =>
   names.map(muscleNamed).reduce((sum, muscle) => {
     const arm = tendonArmAt(muscle, joint, posture[joint] ?? 0);

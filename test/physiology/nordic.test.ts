@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Lift } from '../../src/mechanics/lift.ts';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { stickingPoint } from '../../src/physiology/heaviestLoad.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { liftNamed } from '../../src/tables/lifts.ts';
-import { loweringStrength } from '../../src/tables/strength.ts';
+import { loweringStrength } from '../../src/tables/movingStrength.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
-
-const radians = Math.PI / 180;
 
 /** The lowering with the shanks on a board that rises by so many degrees toward the knees. */
 function onSlope(slopeDeg: number): Lift {
@@ -19,7 +18,7 @@ function breakPoint(slopeDeg: number): number {
   const { body, ...person } = meanPerson('male', true);
   const capacity = restingCapacity({ body, ...person });
   for (let deg = 80; deg > 0; deg -= 0.5) {
-    const range = { lift: onSlope(slopeDeg), from: deg * radians, to: deg * radians };
+    const range = { lift: onSlope(slopeDeg), from: toRadians(deg), to: toRadians(deg) };
     const { effort } = stickingPoint(range, body, capacity, 0);
     if (effort > loweringStrength.value) return deg;
   }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gridDeg } from '../../src/mechanics/angleGrid.ts';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import {
   coefficientsFor,
   type Mechanism,
@@ -23,14 +24,13 @@ import { meanPerson } from '../studies/predictGroup.ts';
 
 /** Invariants of the forecast on random programs; no outside numbers are needed. */
 
-const radians = Math.PI / 180;
 const athletes = [meanPerson('male', false), meanPerson('female', true)];
 const every: ReadonlySet<Mechanism> = new Set(mechanisms);
 
 const hold = fc.record({
   kind: fc.constant('hold' as const),
   of: fc.constant({ action: 'knee extension' as const }),
-  at: fc.integer({ min: 15, max: 115 }).map((deg) => deg * radians),
+  at: fc.integer({ min: 15, max: 115 }).map(toRadians),
   effort: fc.double({ min: 0.4, max: 1, noNaN: true }),
   sets: fc.integer({ min: 1, max: 6 }),
   reps: fc.integer({ min: 1, max: 8 }),
@@ -46,21 +46,21 @@ const squat = fc
   })
   .map(({ name, to, share, sets, reps }): Exercise => {
     const lift = liftNamed(name);
-    const range = { lift, from: 0, to: to * radians };
+    const range = { lift, from: 0, to: toRadians(to) };
     const [single] = heaviestSingles(person, [range], untrainedState(person), c);
     const heaviest = single?.load ?? 0;
     return { kind: 'lift', range, load: share * heaviest, heaviest, sets, reps, tempo: [2, 0, 1] };
   });
 const lowered = squat.map((work): Exercise => {
   if (work.kind !== 'lift') return work;
-  const strength = liftFactor(person, work.range.lift.name, work.range.to);
+  const strength = liftFactor(person, work.range);
   const heaviest = heaviestLowered(work.range, person, strength);
   return { ...work, load: 1.1 * work.load, heaviest, lowerOnly: true };
 });
 const atSpeed = fc
   .record({
-    speed: fc.integer({ min: 5, max: 400 }).map((deg) => deg * radians),
-    to: fc.integer({ min: 60, max: 130 }).map((deg) => deg * radians),
+    speed: fc.integer({ min: 5, max: 400 }).map(toRadians),
+    to: fc.integer({ min: 60, max: 130 }).map(toRadians),
     sets: fc.integer({ min: 1, max: 6 }),
   })
   .map(({ speed, to, sets }): Exercise => {
@@ -71,14 +71,14 @@ const atSpeed = fc
 const [person] = athletes as [(typeof athletes)[number], (typeof athletes)[number]];
 const heldSquat = fc
   .record({
-    at: fc.integer({ min: 40, max: 115 }).map((deg) => deg * radians),
+    at: fc.integer({ min: 40, max: 115 }).map(toRadians),
     effort: fc.double({ min: 0.4, max: 1, noNaN: true }),
     sets: fc.integer({ min: 1, max: 6 }),
   })
   .map(({ at, effort, sets }): Exercise => {
     const lift = liftNamed('back squat');
     const range = { lift, from: at, to: at };
-    const strength = effort * liftFactor(person, lift.name, at);
+    const strength = effort * liftFactor(person, range);
     const load = heaviestLoad(range, person.body, restingCapacity(person), strength).load;
     const of = { range, load };
     return { kind: 'hold', of, at, effort, sets, reps: 4, seconds: 4 };
@@ -123,7 +123,7 @@ describe('properties of the forecast', () => {
       { weeks: 8, sessionsPerWeek: 2, exercises: [], progress: 0, deloads: [] },
       c,
     );
-    const range = { lift: lifts[0] as (typeof lifts)[number], from: 0, to: 100 * radians };
+    const range = { lift: lifts[0] as (typeof lifts)[number], from: 0, to: toRadians(100) };
     expect(heaviestSingles(person, [range], idle, c)[0]?.load).toBe(
       heaviestSingles(person, [range], before, c)[0]?.load,
     );
@@ -175,7 +175,7 @@ describe('properties of the forecast', () => {
       (_, i): Exercise => ({
         kind: 'hold',
         of: { action: 'knee extension' },
-        at: (20 + 18 * i) * radians,
+        at: toRadians(20 + 18 * i),
         effort: 1,
         sets: 20,
         reps: 20,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { demandsOver, heaviestLoad } from '../../src/physiology/heaviestLoad.ts';
 import { jointEfforts } from '../../src/physiology/jointEfforts.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
@@ -14,11 +15,10 @@ import { meanPerson } from '../studies/predictGroup.ts';
 const person = meanPerson('female', true);
 const capacity = restingCapacity(person);
 const lift = liftNamed('back squat');
-const radians = Math.PI / 180;
-const best = heaviestLoad({ lift, from: 0, to: 105 * radians }, person.body, capacity).load;
+const best = heaviestLoad({ lift, from: 0, to: toRadians(105) }, person.body, capacity).load;
 
 function effort(action: ActionName, kneeDeg: number, share: number): number {
-  const at = { lift, from: kneeDeg * radians, to: kneeDeg * radians };
+  const at = { lift, from: toRadians(kneeDeg), to: toRadians(kneeDeg) };
   const [posture] = demandsOver(at, person.body, share * best);
   if (!posture || 'impossible' in posture.asked) throw new Error('no posture');
   return jointEfforts(posture.asked, capacity)[action] ?? 0;

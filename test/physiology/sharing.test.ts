@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { atAngle } from '../../src/mechanics/angleGrid.ts';
 import type { Demand } from '../../src/mechanics/demand.ts';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { demandsOver, heaviestLoad, stickingPoint } from '../../src/physiology/heaviestLoad.ts';
 import { hardest, jointEfforts } from '../../src/physiology/jointEfforts.ts';
 import { muscleTorques, sharedJoints } from '../../src/physiology/muscleTorques.ts';
@@ -11,7 +12,6 @@ import { liftNamed, lifts } from '../../src/tables/lifts.ts';
 import { muscles } from '../../src/tables/muscles.ts';
 import { meanPerson } from '../studies/predictGroup.ts';
 
-const radians = Math.PI / 180;
 const person = meanPerson('male', true);
 const capacity = restingCapacity(person);
 
@@ -19,7 +19,7 @@ const capacity = restingCapacity(person);
 function posturesOf(name: string, share: number, toDeg?: number): Demand[] {
   const lift = liftNamed(name);
   const [from, to] = [lift.rangeDeg[0], toDeg ?? lift.rangeDeg[1]];
-  const range = { lift, from: from * radians, to: to * radians };
+  const range = { lift, from: toRadians(from), to: toRadians(to) };
   const load = share * heaviestLoad(range, person.body, capacity).load;
   return demandsOver(range, person.body, load).flatMap(({ asked }) =>
     'impossible' in asked ? [] : [asked],
@@ -61,8 +61,8 @@ describe('torque of each muscle', () => {
 
 describe('sharing between muscles', () => {
   it('one joint alone: effort is torque over capacity (identity)', () => {
-    const best = atAngle(capacity['knee extension'], 70 * radians);
-    const asked: Demand = { angles: { knee: 70 * radians }, torques: { knee: 0.4 * best } };
+    const best = atAngle(capacity['knee extension'], toRadians(70));
+    const asked: Demand = { angles: { knee: toRadians(70) }, torques: { knee: 0.4 * best } };
     expect(leastEffort(asked, capacity)).toBeCloseTo(0.4, 9);
     expect(sharedLoad(asked, capacity).actions['knee extension']).toBeCloseTo(0.4, 9);
     expect(sharedLoad(asked, capacity, 0.5).actions['knee extension']).toBeCloseTo(0.8, 9);
@@ -83,7 +83,7 @@ describe('sharing between muscles', () => {
   it('the heaviest load is the one at which no posture asks more than all, and one asks all', () => {
     for (const { name, rangeDeg } of lifts) {
       const lift = liftNamed(name);
-      const range = { lift, from: rangeDeg[0] * radians, to: rangeDeg[1] * radians };
+      const range = { lift, from: toRadians(rangeDeg[0]), to: toRadians(rangeDeg[1]) };
       const load = heaviestLoad(range, person.body, capacity).load;
       if (load === 0) continue;
       const efforts = posturesOf(name, 1).map((asked) => leastEffort(asked, capacity));

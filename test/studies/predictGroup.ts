@@ -1,5 +1,6 @@
 import { liftFactors } from '../../src/inference/calibrateLifts.ts';
 import { atAngle } from '../../src/mechanics/angleGrid.ts';
+import { toRadians } from '../../src/numeric/degrees.ts';
 import { coefficientsFor, mechanisms, torqueRatio } from '../../src/physiology/adaptation.ts';
 import { type Athlete, athleteOf, meanKneeStrength } from '../../src/physiology/athlete.ts';
 import { bodyOf } from '../../src/physiology/body.ts';
@@ -17,7 +18,6 @@ import { liftNamed, lifts } from '../../src/tables/lifts.ts';
 import { regions } from '../../src/tables/quadriceps.ts';
 import type { Observed, StudyGroup, StudyWork } from './studies.ts';
 
-const radians = Math.PI / 180;
 const sizes = { male: [1.78, 78], female: [1.65, 62], pooled: [1.72, 70] } as const;
 
 /** The mean person a study's group stands for; sizes are round working values, not the papers'. */
@@ -30,7 +30,7 @@ export function meanPerson(reference: 'male' | 'female' | 'pooled', trained: boo
 
 function rangeOf(name: string, fromDeg: number, toDeg: number, athlete?: Athlete): Range {
   const lift = liftNamed(name);
-  const range = { lift, from: fromDeg * radians, to: toDeg * radians };
+  const range = { lift, from: toRadians(fromDeg), to: toRadians(toDeg) };
   if (!athlete) return range;
   const strength = restingCapacity(athlete)['knee extension'];
   // A machine whose resistance equals the athlete's own best at every angle, both legs.
@@ -43,7 +43,7 @@ function exerciseOf(work: StudyWork, athlete: Athlete, c: Coefficients): Exercis
     return {
       kind: 'hold',
       of: { action: work.hold },
-      at: work.toDeg * radians,
+      at: toRadians(work.toDeg),
       effort: work.effort ?? 1,
       sets: work.sets,
       reps: work.reps,
@@ -115,6 +115,6 @@ function predicted(
   const [from, to] =
     typeof observed.atDeg === 'number' ? [observed.atDeg, observed.atDeg] : observed.atDeg;
   const angles = [0, 0.25, 0.5, 0.75, 1].map((share) => from + share * (to - from));
-  const mean = angles.reduce((sum, deg) => sum + atAngle(ratio, deg * radians), 0) / angles.length;
+  const mean = angles.reduce((sum, deg) => sum + atAngle(ratio, toRadians(deg)), 0) / angles.length;
   return mean - 1;
 }

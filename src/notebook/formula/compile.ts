@@ -1,3 +1,4 @@
+import { toRadians } from '../../numeric/degrees.ts';
 import { didYouMean } from '../didYouMean.ts';
 import { type Compiled, numberType, same } from './compiled.ts';
 import { type Exponents, formulaUnits, isSame, plain } from './dimensions.ts';
@@ -109,7 +110,7 @@ function list(args: readonly Compiled[]): Compiled {
 }
 
 /** Step of a range of angles without one: the grid's, 2.5 degrees; of plain numbers: 1. */
-const angleStep = (2.5 * Math.PI) / 180;
+const angleStep = toRadians(2.5);
 const angle: Exponents = [0, 0, 0, 1];
 
 function range(args: readonly Compiled[]): Compiled {
