@@ -6,6 +6,7 @@
  *   Program ──physiology──▶ Block (loads in kg) ──▶ weeks of training ──▶ gain by angle
  *   gains ──inference──▶ ranking ──▶ Results ──page──▶ markdown, terminal, JSON
  */
+import { type Filled, withFieldValues } from './fieldValues.ts';
 import { modelFunctions, modelNames, modelScope } from './functions/modelScope.ts';
 import { type Calibration, calibrateLifts, liftFactors } from './inference/calibrateLifts.ts';
 import { fitKneeStrength, type KneeFit, scored } from './inference/fitKneeStrength.ts';
@@ -26,7 +27,7 @@ import { loadParser } from './notebook/formula/mathjsParser.ts';
 import { number } from './notebook/formula/values.ts';
 import type { Problem } from './notebook/problem.ts';
 import type { AngleAt } from './notebook/readPlace.ts';
-import { readScenario } from './notebook/readScenario.ts';
+import { openScenario, scenarioFrom } from './notebook/readScenario.ts';
 import type { LiftTest, LiftWork, Program, Scenario } from './notebook/scenario.ts';
 import type { Source } from './notebook/source.ts';
 import {
@@ -99,7 +100,19 @@ export type Run =
  * @returns results, or every problem found; a file with problems yields no results at all
  */
 export async function run(file: string, text: string): Promise<Run> {
-  const read = await readScenario(file, text, angleAt);
+  const filled = await open(file, text);
+  return filled.problems ? { problems: filled.problems } : evaluate(filled.source);
+}
+
+/** Opens a file and computes the formulas in its fields. */
+async function open(file: string, text: string): Promise<Filled> {
+  const opened = openScenario(file, text);
+  return opened.problems ? { problems: opened.problems } : withFieldValues(opened.source, evaluate);
+}
+
+/** Evaluates an open file whose fields hold plain values. */
+async function evaluate(opened: Source): Promise<Run> {
+  const read = scenarioFrom(opened, angleAt);
   if (read.problems) return { problems: read.problems };
   const { scenario, source, notes } = read;
   const { reference, mass } = scenario.subject;
@@ -182,7 +195,9 @@ export async function liftsKnownTo(
   file: string,
   text: string,
 ): Promise<{ readonly lifts: readonly Lift[] } | { readonly problems: readonly Problem[] }> {
-  const { scenario, problems } = await readScenario(file, text, angleAt);
+  const filled = await open(file, text);
+  if (filled.problems) return { problems: filled.problems };
+  const { scenario, problems } = scenarioFrom(filled.source, angleAt);
   return scenario ? { lifts: [...lifts, ...scenario.lifts] } : { problems: problems ?? [] };
 }
 

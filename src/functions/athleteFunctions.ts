@@ -35,6 +35,22 @@ export function reachOf(action: ActionName, { athlete }: Results): number[] {
   return gridAngles.filter((at) => at >= least - 1e-9 && at <= most + 1e-9);
 }
 
+/** Names of the functions below: what they ask is known before any program. */
+export const athleteCalls: readonly string[] = [
+  'torque',
+  'peak',
+  'peak_angle',
+  'angles',
+  'segment',
+  'best',
+  'sticking',
+  'demand',
+  'effort',
+  'lever',
+  'tendon_arm',
+  'fibre_length',
+];
+
 /** What formulas may ask of the athlete before training. */
 export function athleteFunctions(results: Results): readonly DescribedFunction[] {
   return [...strengthFunctions(results), ...liftFunctions(results), ...muscleFunctions(results)];

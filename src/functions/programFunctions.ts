@@ -9,6 +9,17 @@ import { turnAngle } from './angleConvention.ts';
 import { angle, mass, reachOf, time } from './athleteFunctions.ts';
 import { asList, asNumber, asText, modelFunction, named, orNone } from './modelFunction.ts';
 
+/** Names of the functions below: what they ask is known when the programs have been computed. */
+export const programCalls: readonly string[] = [
+  'gain',
+  'target_gain',
+  'hit_share',
+  'minutes',
+  'dose',
+  'load',
+  'at',
+];
+
 /** What formulas may ask of the programs: of one by its name, or of all in the file's order. */
 export function programFunctions(results: Results): readonly DescribedFunction[] {
   const { scenario, ranking, question } = results;

@@ -56,16 +56,31 @@ export async function readScenario(
   text: string,
   angleAt?: AngleAt,
 ): Promise<ReadScenario> {
+  const { source, problems } = openScenario(file, text);
+  return source ? scenarioFrom(source, angleAt) : { problems };
+}
+
+/** Opens a file: its values with their places, programs that are like another put in full. */
+export function openScenario(
+  file: string,
+  text: string,
+):
+  | { readonly source: Source; readonly problems?: undefined }
+  | { readonly source?: undefined; readonly problems: readonly Problem[] } {
   const { source: written, problems } = readSource(file, text);
   if (problems) return { problems: sortProblems(problems) };
   const { source, problems: derived } = withWholePrograms(written);
-  if (derived.length > 0) return { problems: sortProblems(derived) };
+  return derived.length > 0 ? { problems: sortProblems(derived) } : { source };
+}
+
+/** Reads a scenario from an open file whose fields hold plain values. */
+export function scenarioFrom(source: Source, angleAt?: AngleAt): ReadScenario {
   const { draft, problems: shape } = readShape(source);
   const reading = new Reading(source, unitTable, draft?.angles);
   const scenario = draft && convert(reading, draft, angleAt);
   const all = sortProblems([...shape, ...reading.problems]);
   if (all.length > 0) return { problems: all };
-  if (!scenario) throw new Error(`${file}: a value was left out without a problem`);
+  if (!scenario) throw new Error(`${source.file}: a value was left out without a problem`);
   return { scenario, source, notes: sortProblems(reading.notes) };
 }
 
