@@ -66,6 +66,18 @@ program
   );
 
 program
+  .command('seek')
+  .description('find the value of one place at which a formula meets a goal')
+  .argument('<file>', 'a scenario file; it is not changed')
+  .argument('<place>', 'for example "programs.deep squat.work.1.load"')
+  .argument('<range>', 'where to look, such as "50 kg : 80 kg"')
+  .argument('<formula>', 'for example "target_gain(\\"deep squat\\")"')
+  .argument('<goal>', 'what it should be, such as 0.03 or "80 kg"')
+  .action((file: string, place: string, range: string, formula: string, goal: string) =>
+    find(file, place, range, formula, goal),
+  );
+
+program
   .command('start')
   .description('write a new scenario with comments, to be filled in')
   .argument('[file]', 'where to write it', 'scenario.yaml')
@@ -162,6 +174,29 @@ async function vary(
   const swept = await sweep(scenario.file, scenario.text, place, values, formulas);
   if (swept.fault !== undefined) refuse(swept.fault);
   else process.stdout.write(`${renderTerminal(sweepPage(swept.sweep), width())}\n`);
+}
+
+/** Prints where a formula meets a goal; exits 1 if nowhere. */
+async function find(
+  file: string,
+  place: string,
+  range: string,
+  formula: string,
+  goal: string,
+): Promise<void> {
+  const [scenario] = read([file]);
+  if (!scenario) return;
+  const [{ seek }, { soughtText }] = await Promise.all([
+    import('./seek.ts'),
+    import('./page/soughtText.ts'),
+  ]);
+  const found = await seek(scenario.file, scenario.text, place, range, formula, goal);
+  if ('fault' in found) {
+    refuse(found.fault);
+    return;
+  }
+  process.stdout.write(`${soughtText(found.sought)}\n`);
+  if (found.sought.solutions.length === 0) process.exitCode = 1;
 }
 
 /** Writes a new scenario; never over a file that is there. */

@@ -54,7 +54,8 @@ export async function sweep(
   return { sweep: { place, written: found.place.written, formulas, steps } };
 }
 
-function findPlace(
+/** The place of one value in a file, or what is wrong with it. */
+export function findPlace(
   file: string,
   text: string,
   place: string,
@@ -65,7 +66,8 @@ function findPlace(
   return found.place ? { place: found.place } : { fault: found.fault };
 }
 
-async function stepAt(
+/** Evaluates a file with a value in its place and answers formulas. */
+export async function stepAt(
   file: string,
   text: string,
   value: string,
@@ -87,7 +89,8 @@ async function stepAt(
 const messagesOf = (problems: readonly Problem[]) =>
   problems.map(({ message }) => message).join('; ');
 
-const numberThenUnit = /^\s*(-?\d+(?:\.\d+)?)\s*(.*?)\s*$/;
+/** A number and its unit as values are written. */
+export const numberThenUnit = /^\s*(-?\d+(?:\.\d+)?)\s*(.*?)\s*$/;
 
 /** The values of a range or a list, or what is wrong with it. */
 function valuesOf(text: string): readonly string[] | string {

@@ -11,6 +11,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'run.ts',
     'lookUpLift.ts',
     'sweep.ts',
+    'seek.ts',
     'page',
     'notebook/problem.ts',
     'notebook/formula/cellText.ts',
@@ -18,6 +19,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'notebook/scenarioJsonSchema.ts',
   ],
   'sweep.ts': ['run.ts', 'functions', 'notebook'],
+  'seek.ts': ['sweep.ts', 'notebook'],
   'fieldValues.ts': ['type run.ts', 'functions', 'notebook'],
   'lookUpLift.ts': ['notebook/didYouMean.ts', 'mechanics', 'physiology', 'tables'],
   'run.ts': [
@@ -42,6 +44,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'type run.ts',
     'type lookUpLift.ts',
     'type sweep.ts',
+    'type seek.ts',
     'type notebook',
     'notebook/formula/cellText.ts',
     'type inference',

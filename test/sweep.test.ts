@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { startingScenario } from '../src/notebook/startingScenario.ts';
+import { soughtText } from '../src/page/soughtText.ts';
 import { run } from '../src/run.ts';
+import { seek } from '../src/seek.ts';
 import { type Sweep, sweep } from '../src/sweep.ts';
 
 const text = readFileSync('scenarios/ski-deep-range.yaml', 'utf8');
@@ -71,6 +73,47 @@ describe('sweep', () => {
       'values are "60 kg : 5 lb : 70 kg"; write all three in one unit, such as 60 kg : 5 kg : 80 kg',
       'values are "60 kg : 0.01 kg : 70 kg"; that is 1001 values, from 2 to 60 are taken',
     ]);
+  });
+});
+
+describe('seek', () => {
+  const found = async (place: string, range: string, formula: string, goal: string) => {
+    const answer = await seek('f.yaml', text, place, range, formula, goal);
+    return 'fault' in answer ? answer.fault : soughtText(answer.sought);
+  };
+
+  it('finds the one value that meets a goal, every one, or says how far it comes', async () => {
+    expect([
+      await found('athlete.mass', '60 kg : 70 kg', 'mass / 2', '33 kg'),
+      // (mass − 62)² = 4 kg²: at 60 and 64 kg (by hand).
+      await found('athlete.mass', '59 kg : 67 kg', '(mass - 62 kg)^2', '4 kg^2'),
+      await found('athlete.mass', '60 kg : 70 kg', 'mass', '80 kg'),
+      await found('athlete.mass', '60 kg : 70 lb', 'mass', '80 kg'),
+      await found('athlete.mass', '60 kg : 70 kg', 'mass', '"heavy"'),
+    ]).toEqual([
+      'mass / 2 is 33 kg at athlete.mass = 66 kg.',
+      '(mass - 62 kg)^2 is 4 kg^2 at more than one value of athlete.mass: 60 kg, 64 kg.',
+      'mass is never 80 kg in this range of athlete.mass: it goes from 60 kg (at 60 kg) to 70 kg (at 70 kg).',
+      'range is "60 kg : 70 lb"; write from : to in one unit, such as 60 kg : 120 kg',
+      'mass is never "heavy" in this range of athlete.mass. (13 values tried cannot be: the formula or the goal is not a number)',
+    ]);
+  });
+
+  it('finds the range end whose load is 80 kg, as the file itself then gives', async () => {
+    const place = 'programs.deep squat.work.1.to';
+    const answer = await seek(
+      'f.yaml',
+      text,
+      place,
+      '80 deg : 115 deg',
+      'load("deep squat", 1)',
+      '80 kg',
+    );
+    if ('fault' in answer) throw new Error(answer.fault);
+    const [solution] = answer.sought.solutions;
+    expect(answer.sought.solutions).toHaveLength(1);
+    const { steps } = await swept(place, solution?.value ?? '', 'load("deep squat", 1)');
+    expect(steps[0]?.answers[0]?.value).toBeCloseTo(80, 2);
   });
 });
 

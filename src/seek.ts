@@ -1,0 +1,115 @@
+import type { CellResult } from './notebook/formula/evaluateCells.ts';
+import { withValue } from './notebook/placeInText.ts';
+import { findPlace, numberThenUnit, stepAt } from './sweep.ts';
+
+/** A value at which a formula meets its goal. */
+export interface Solution {
+  readonly value: string;
+  readonly answer: CellResult;
+}
+
+export interface Sought {
+  readonly place: string;
+  readonly written: string;
+  readonly formula: string;
+  readonly goal: string;
+  readonly solutions: readonly Solution[];
+  /** Smallest and largest of what was found on the way, by value; for when there is no solution. */
+  readonly least?: Solution;
+  readonly most?: Solution;
+  /** Values of the range that the file cannot have, with the first reason. */
+  readonly refused: { readonly count: number; readonly says?: string };
+}
+
+/** Values looked at before solutions are closed in on: two closer than a step apart may be missed. */
+const looked = 13;
+/** Halvings of a step: a solution is found to a ten-thousandth of it. */
+const halvings = 14;
+
+interface Point extends Solution {
+  readonly x: number;
+  /** Formula less goal, SI. */
+  readonly y: number;
+}
+
+/**
+ * Finds the values of one place of a file at which a formula equals a goal: looks at some values over
+ * the range, then halves every step over which the difference changes its sign. The file is not
+ * touched.
+ *
+ * @param range "60 kg : 120 kg"
+ * @param goal a formula of the same kind, "80 kg"
+ * @returns every solution found, none included, or what is wrong
+ */
+export async function seek(
+  file: string,
+  text: string,
+  place: string,
+  range: string,
+  formula: string,
+  goal: string,
+): Promise<{ readonly sought: Sought } | { readonly fault: string }> {
+  const found = findPlace(file, text, place);
+  if ('fault' in found) return found;
+  const ends = range.split(':').map((part) => numberThenUnit.exec(part));
+  const [from, to] = ends;
+  const unit = from?.[2] ?? '';
+  if (ends.length !== 2 || !from || !to || to[2] !== unit || !(Number(from[1]) < Number(to[1])))
+    return { fault: `range is "${range}"; write from : to in one unit, such as 60 kg : 120 kg` };
+  const [first, last] = [Number(from[1]), Number(to[1])];
+  let [refused, says]: [number, string | undefined] = [0, undefined];
+  const at = async (x: number): Promise<Point | undefined> => {
+    const value = `${Number(x.toPrecision(8))} ${unit}`.trim();
+    const step = await stepAt(file, withValue(text, found.place, value), value, [formula, goal]);
+    const [answer, wanted] = step.answers;
+    if (!answer || typeof answer.value !== 'number' || typeof wanted?.value !== 'number') {
+      refused++;
+      says ??= step.says ?? 'the formula or the goal is not a number';
+      return undefined;
+    }
+    return { x, value, answer, y: answer.value - wanted.value };
+  };
+  const points: (Point | undefined)[] = [];
+  for (let i = 0; i < looked; i++)
+    points.push(await at(first + ((last - first) * i) / (looked - 1)));
+  const solutions: Solution[] = [];
+  for (const [i, right] of points.entries()) {
+    const left = points[i - 1];
+    if (right?.y === 0) solutions.push(right);
+    else if (left && right && left.y !== 0 && left.y * right.y < 0)
+      solutions.push(await closeIn(left, right, at));
+  }
+  const known = points.filter((point) => point !== undefined);
+  const [start] = known;
+  const extreme = (sign: 1 | -1) =>
+    start && known.reduce((a, b) => (sign * b.y > sign * a.y ? b : a), start);
+  const [least, most] = [extreme(-1), extreme(1)];
+  return {
+    sought: {
+      place,
+      written: found.place.written,
+      formula,
+      goal,
+      solutions,
+      ...(least ? { least } : {}),
+      ...(most ? { most } : {}),
+      refused: { count: refused, ...(says === undefined ? {} : { says }) },
+    },
+  };
+}
+
+async function closeIn(
+  left: Point,
+  right: Point,
+  at: (x: number) => Promise<Point | undefined>,
+): Promise<Solution> {
+  let [low, high] = [left, right];
+  for (let i = 0; i < halvings; i++) {
+    const middle = await at((low.x + high.x) / 2);
+    if (!middle) break;
+    if (middle.y === 0) return middle;
+    if (middle.y * low.y < 0) high = middle;
+    else low = middle;
+  }
+  return Math.abs(low.y) < Math.abs(high.y) ? low : high;
+}
