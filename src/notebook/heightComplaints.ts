@@ -1,5 +1,6 @@
 /** What is said of heights that a lift does not have or a body does not reach, each with a way out. */
 import type { Lift } from '../mechanics/lift.ts';
+import type { KneeLimit } from './range.ts';
 import { isAbove, type Reading, rad } from './reading.ts';
 import type { Height, Metre, Radian } from './scenario.ts';
 
@@ -52,19 +53,21 @@ export function unfitComplaint(
 /**
  * A height beyond what a body reaches in a lift: from where to where it does, and the nearest.
  *
- * @param end last angle looked at, and the athlete's own knee limit if that is it
+ * @param end last angle looked at, and the knee limit if that may be it
  */
 export function beyondComplaint(
   reading: Reading,
   height: Height,
   lift: Lift,
-  { end, limit }: { readonly end: Radian; readonly limit: Radian | undefined },
+  { end, limit }: { readonly end: Radian; readonly limit: KneeLimit | undefined },
   { least, most }: { readonly least: HeightAt; readonly most: HeightAt },
 ): Complaint {
   const angle = (at: HeightAt) => reading.flexionText(at.angle, lift.leading);
   const why =
-    least.angle === limit
-      ? ', the athlete’s limit'
+    limit && least.angle === limit.angle
+      ? limit.isUsual
+        ? ', the usual limit of a knee'
+        : ', the athlete’s limit'
       : isAbove(end, least.angle + rad(1))
         ? ', beyond which it cannot be held in balance'
         : '';

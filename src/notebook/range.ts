@@ -22,9 +22,11 @@ interface LiftRange {
   readonly rangeDeg: readonly [number, number];
 }
 
-/** How far the athlete's own knee goes, and where the file says so. */
+/** How far the athlete's knee goes, and where the file says so or could. */
 export interface KneeLimit {
   readonly angle: Radian;
+  /** The file does not say: the limit of most knees. */
+  readonly isUsual?: true;
   readonly path: Path;
 }
 
@@ -78,7 +80,7 @@ export function checkLiftRange(reading: Reading, lift: LiftRange, ends: readonly
   const [least, most] = lift.rangeDeg;
   for (const { angle, path } of ends) {
     if (!isAbove(angle, rad(most)) && !isAbove(rad(least), angle)) continue;
-    const message = `${path.at(-1)} is ${reading.flexionText(angle, lift.leading)}; ${lift.name} runs from ${least} to ${most} deg`;
+    const message = `${path.at(-1)} is ${reading.flexionText(angle, lift.leading)}; ${lift.name} runs from ${reading.spanText(lift.rangeDeg, lift.leading)}`;
     reading.refuse(path, { code: 'outside-lift', message });
   }
 }
@@ -109,7 +111,7 @@ export function checkDepth(
 }
 
 /**
- * Refuses an end beyond the athlete's own knee, naming both.
+ * Refuses an end beyond the athlete's knee, naming both.
  *
  * @param what the thing that goes too far, as in "target"
  */
@@ -121,6 +123,13 @@ export function checkKneeLimit(
 ): void {
   if (!end || !limit || !isAbove(end.angle, limit.angle)) return;
   const owner = limit.path[0] === 'group' ? 'group' : 'athlete';
+  if (limit.isUsual) {
+    const message = `${what} goes to ${reading.flexionText(end.angle)}, past the usual limit of a knee, ${degreesText(limit.angle)} deg of flexion; the file gives no other`;
+    const own = Math.ceil((end.angle * 180) / Math.PI - 1e-9);
+    const hint = `end it at ${reading.angleText(limit.angle)} or, if this knee bends that far, write knee flexion: ${own} deg under ${owner}.limits`;
+    reading.refuse(end.path, { code: 'past-knee-limit', message, hint });
+    return;
+  }
   const message = `${what} goes to ${reading.flexionText(end.angle)}, past the ${owner}'s limit of ${degreesText(limit.angle)} deg (${owner}.limits.knee flexion)`;
   reading.refuse(end.path, { code: 'past-knee-limit', message });
 }

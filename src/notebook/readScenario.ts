@@ -1,3 +1,4 @@
+import { defaultLimitsDeg } from '../tables/segments.ts';
 import { complete, optional } from './complete.ts';
 import { type Draft, draftOf } from './draft.ts';
 import { type Problem, sortProblems } from './problem.ts';
@@ -5,7 +6,7 @@ import { readQuantity } from './quantity.ts';
 import type { KneeLimit } from './range.ts';
 import { readBands } from './readBands.ts';
 import { readChains } from './readChains.ts';
-import { Reading } from './reading.ts';
+import { Reading, rad } from './reading.ts';
 import { declaredLifts, readLifts } from './readLifts.ts';
 import { readMachines } from './readMachines.ts';
 import type { AngleAt, Standing } from './readPlace.ts';
@@ -15,6 +16,7 @@ import { readTarget } from './readTarget.ts';
 import { readTests } from './readTests.ts';
 import type { Path, Scenario } from './scenario.ts';
 import { type ScenarioFile, scenarioSchema } from './schema.ts';
+import { valueAt } from './schemaAt.ts';
 import { shapeProblems } from './shapeProblems.ts';
 import { readSource, type Source } from './source.ts';
 import { loadUnitTable } from './unitTable.ts';
@@ -120,7 +122,9 @@ function machineJoints({ machines = {} }: FileDraft): ReadonlyMap<string, string
 function kneeLimitOf(reading: Reading, draft: FileDraft): KneeLimit | undefined {
   const owner = draft.athlete ? 'athlete' : 'group';
   const raw = draft[owner]?.limits?.['knee flexion'];
-  const angle = raw === undefined ? undefined : readQuantity(raw, 'angle', reading.units).value;
   const path: Path = [owner, 'limits', 'knee flexion'];
+  if (valueAt(reading.source.value, path) === undefined)
+    return { angle: rad(defaultLimitsDeg.knee), isUsual: true, path };
+  const angle = raw === undefined ? undefined : readQuantity(raw, 'angle', reading.units).value;
   return angle === undefined ? undefined : { angle, path };
 }

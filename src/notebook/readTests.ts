@@ -1,8 +1,9 @@
 import { actionNamed } from '../tables/actions.ts';
+import { checkActionRange } from './checkActionRange.ts';
 import { complete, optional } from './complete.ts';
 import { distinctAngles } from './distinctAngles.ts';
 import type { Draft } from './draft.ts';
-import { checkDepth, checkLiftRange, type End, readRange } from './range.ts';
+import { checkDepth, checkKneeLimit, checkLiftRange, type End, readRange } from './range.ts';
 import { type Expected, isAbove, type Reading, rad } from './reading.ts';
 import { type KnownLifts, namedLift } from './readLifts.ts';
 import { heightsOf, readPlace, type Standing } from './readPlace.ts';
@@ -88,7 +89,9 @@ function readPoints(reading: Reading, test: TorqueDraft, path: Path): TorqueTest
     const torques = (values ?? []).flatMap((value, index) =>
       value === undefined || !unit ? [] : readTrial(reading, unit(value), [...at, index]),
     );
-    return angle === undefined ? [] : [{ angle, trials: torques, path: at }];
+    if (angle === undefined) return [];
+    checkActionRange(reading, test.action, [{ angle, path: at }], { key: true });
+    return [{ angle, trials: torques, path: at }];
   });
   return distinctAngles(reading, points, path);
 }
@@ -150,6 +153,7 @@ function liftTest(
   const ends: readonly End[] = [range?.from, to].filter((end) => end !== undefined);
   if (lift) checkLiftRange(reading, lift, ends);
   if (lift) checkDepth(reading, lift, to, 'range');
+  if (lift?.leading === 'knee') checkKneeLimit(reading, to, around.kneeLimit, lift.name);
   return complete<LiftTest>({
     kind: 'lift',
     lift: test.lift,
