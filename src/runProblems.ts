@@ -6,9 +6,11 @@ import type { Body } from './mechanics/posture.ts';
 import type { Problem } from './notebook/problem.ts';
 import type { HoldWork, LiftTest, LiftWork, Program } from './notebook/scenario.ts';
 import type { Source } from './notebook/source.ts';
+import { repetitionsOf } from './physiology/load.ts';
 import type { HeldLoad } from './physiology/planHold.ts';
 import type { PlannedLowering } from './physiology/planLowering.ts';
 import type { PlannedExercise } from './physiology/planProgram.ts';
+import { possibleRepetitions } from './physiology/repetitions.ts';
 import { actions } from './tables/actions.ts';
 import { jointReachDeg } from './tables/segmentEnds.ts';
 
@@ -75,12 +77,14 @@ export function loadProblems(
       return loweredProblems(source, work, plan.lowering, () =>
         unbalanced(source, work, lift, body),
       );
-    if (heaviest <= 0)
+    const light = bodyProblem(source, work, plan, load);
+    if (light) return [light];
+    if (heaviest <= 0 && !plan.tested)
       return [
         plan.weak !== undefined
           ? tooWeak(source, work, plan.weak)
           : plan.rigUse?.unbalancedAt !== undefined
-            ? unbalancedRig(source, work, load, plan.rigUse.unbalancedAt)
+            ? unbalancedRig(source, work, lift, load, plan.rigUse.unbalancedAt)
             : unbalanced(source, work, lift, body),
       ];
     if (heaviest > mostSensible) return [nothingAsked(source, work)];
@@ -89,6 +93,30 @@ export function loadProblems(
       ...(plan.lowering ? heavierProblems(source, work, plan.lowering, load) : []),
     ];
   });
+}
+
+/** A share, a repetition maximum or a reserve that comes to less than the body itself. */
+function bodyProblem(
+  source: Source,
+  work: LiftWork,
+  { exercise, wholeShare, tested }: PlannedExercise,
+  load: number,
+): Problem | undefined {
+  if (exercise.kind !== 'lift' || wholeShare === undefined || load > 0) return undefined;
+  const lift = `${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)}`;
+  const at = source.at([...work.path, work.load.kind === 'reserve' ? 'reserve' : 'load']);
+  if (work.load.kind === 'share' && tested) {
+    const message = `the tested single of the ${lift} is the body alone, so a share of it is no load`;
+    const hint = 'write load: body weight, or let bands help';
+    return { code: 'no-share', message, at, hint };
+  }
+  const wanted = repetitionsOf(work.load, work.reps);
+  const possible = Math.floor(possibleRepetitions(Math.min(wholeShare, 1)) + 1e-9);
+  if (wanted === undefined || exercise.heaviest < 0 || possible >= wanted || wholeShare > 1.001)
+    return undefined;
+  const message = `by what is known of this athlete’s strength the ${lift} can be done about ${possible === 1 ? 'once' : `${possible} times`} with the body alone, so a load for ${wanted} is less than the body`;
+  const hint = 'write load: body weight with fewer repetitions, or let bands help';
+  return { code: 'less-than-body', message, at, hint };
 }
 
 /** Bands stretched beyond what can be said of them, or a rig that leaves the load no balance. */
@@ -118,14 +146,26 @@ function rigProblems(source: Source, work: LiftWork, plan: PlannedExercise): Pro
         hint: `use weaker bands, fix them lower, or load more than ${kg(-least.added)}`,
       },
     ];
-  return unbalancedAt === undefined ? [] : [unbalancedRig(source, work, load, unbalancedAt)];
+  return unbalancedAt === undefined
+    ? []
+    : [unbalancedRig(source, work, exercise.range.lift, load, unbalancedAt)];
 }
 
-function unbalancedRig(source: Source, work: LiftWork, load: number, angle: number): Problem {
+/** Where balance is looked for: over the foot, under the bar, or on a seat, nowhere. */
+const overWhat = ({ support }: Lift): string =>
+  support === 'seat' ? '' : support === 'bar' ? ', hanging from the bar,' : ' over the foot';
+
+function unbalancedRig(
+  source: Source,
+  work: LiftWork,
+  lift: Lift,
+  load: number,
+  angle: number,
+): Problem {
   const key = work.bands === undefined ? 'chains' : 'bands';
   return {
     code: 'cannot-balance',
-    message: `with ${load > 0 ? `${kg(load)} and ` : ''}the ${key} "${work[key]}" the ${work.lift} cannot be held in balance over the foot at ${degreesOf(angle)}`,
+    message: `with ${load > 0 ? `${kg(load)} and ` : ''}the ${key} "${work[key]}" the ${work.lift} cannot be held in balance${overWhat(lift)} at ${degreesOf(angle)}`,
     at: source.at([...work.path, key]),
     hint:
       key === 'bands'
@@ -261,7 +301,11 @@ function tooHeavyToLower(
   };
 }
 
-function holdProblems(source: Source, work: HoldWork, { state, effort }: HeldLoad): Problem[] {
+function holdProblems(
+  source: Source,
+  work: HoldWork,
+  { state, effort, action }: HeldLoad,
+): Problem[] {
   if (state === 'found') return [];
   const at = degreesOf(work.at);
   const messages = {
@@ -274,7 +318,7 @@ function holdProblems(source: Source, work: HoldWork, { state, effort }: HeldLoa
       code: 'empty-hold',
       message: messages[state],
       at: source.at([...work.path, 'at']),
-      hint: 'choose another angle, or hold the joint action itself (hold: knee extension)',
+      hint: `choose another angle, or hold the joint action itself${action === undefined ? '' : ` (hold: ${action})`}`,
     },
   ];
 }
@@ -292,7 +336,7 @@ export function unbalanced(
   const nearest = held ? `; it can be from ${Math.round(held[0])}° to ${Math.round(held[1])}°` : '';
   return {
     code: 'cannot-balance',
-    message: `the ${entry.lift} to ${degreesOf(entry.to)} cannot be held in balance over the foot with this body${nearest}`,
+    message: `the ${entry.lift} to ${degreesOf(entry.to)} cannot be held in balance${overWhat(lift)} with this body${nearest}`,
     at: source.at([...entry.path, 'to']),
     hint: 'check the segment lengths and the ankle limit, or end the range earlier',
   };
@@ -309,7 +353,7 @@ function tooHeavy(source: Source, work: LiftWork, load: number, plan: PlannedExe
   const key = work.load.kind === 'reserve' ? 'reserve' : 'load';
   return {
     code: 'too-heavy',
-    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${kg(most)} (${known}${where}${on})`,
+    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${most > 0 ? kg(most) : 'the body alone'} (${known}${where}${on})`,
     at: source.at([...work.path, key]),
     hint: 'lower the load, shorten the range, or add a tested best for this range if it is higher',
   };

@@ -1,3 +1,4 @@
+import type { Lift } from '../mechanics/lift.ts';
 import { actionNamed } from '../tables/actions.ts';
 import { checkActionRange } from './checkActionRange.ts';
 import { complete, optional } from './complete.ts';
@@ -6,8 +7,17 @@ import type { Draft } from './draft.ts';
 import { checkDepth, checkKneeLimit, checkLiftRange, type End, readRange } from './range.ts';
 import { type Expected, isAbove, type Reading, rad } from './reading.ts';
 import { type KnownLifts, namedLift } from './readLifts.ts';
+import { isBodyWeight, refuseNoBody } from './readLowering.ts';
 import { heightsOf, readPlace, type Standing } from './readPlace.ts';
-import type { LiftTest, NewtonMetre, Path, Radian, Test, TorqueTest } from './scenario.ts';
+import type {
+  Kilogram,
+  LiftTest,
+  NewtonMetre,
+  Path,
+  Radian,
+  Test,
+  TorqueTest,
+} from './scenario.ts';
 import type { LiftTestFile, TorqueTestFile } from './testSchema.ts';
 
 type TorqueDraft = NonNullable<Draft<TorqueTestFile>>;
@@ -144,7 +154,7 @@ function liftTest(
   around: Standing & { readonly lifts: KnownLifts },
 ): LiftTest | undefined {
   const lift = namedLift(reading, test.lift, [...path, 'lift'], around.lifts);
-  const load = reading.quantity([...path, 'best'], test.best, best);
+  const load = readBest(reading, test.best, lift, [...path, 'best']);
   const read = (raw: string | undefined, at: Path) =>
     readPlace(reading, raw, at, { lift, load, ...around });
   const hasFrom = Object.hasOwn(test, 'from');
@@ -164,6 +174,17 @@ function liftTest(
     ...heightsOf(ends),
     path,
   });
+}
+
+/** The heaviest single, kg; 0 where it is the body itself. */
+function readBest(
+  reading: Reading,
+  raw: string | undefined,
+  lift: Lift | undefined,
+  path: Path,
+): Kilogram | undefined {
+  if (raw === undefined || !isBodyWeight(raw)) return reading.quantity(path, raw, best);
+  return lift && refuseNoBody(reading, lift, raw, path) ? undefined : 0;
 }
 
 function jointOf(action: string | undefined): string | undefined {

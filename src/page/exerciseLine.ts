@@ -75,7 +75,13 @@ function liftLine(work: LiftWork, planned: PlannedExercise, scenario: Results['s
   const lowered = lowering
     ? ` Lowered with ${kilograms(lowering.load)}; the most under control is ${roughly(lowering.heaviest)}.`
     : '';
-  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}${rig}, ${percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${known}).${felt} The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${lowered}${heightSentences(work, jointOf(planned))}${unsure(planned)}`;
+  const { wholeShare } = planned;
+  const weight = load === 0 ? 'with the body alone' : `with ${kilograms(load)}`;
+  const single =
+    wholeShare === undefined
+      ? `${load === 0 ? 'none' : percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${known})`
+      : `${percent(wholeShare)} of what the heaviest single over this range${alike} asks, body included (${heaviest > 0 ? `${kilograms(heaviest)} added` : 'the body alone'}, ${known}); how often it can be lifted is read from that share`;
+  return `${capital(work.lift)} ${range}: ${dose} ${weight}${rig}, ${single}.${felt} The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${lowered}${heightSentences(work, jointOf(planned))}${unsure(planned)}`;
 }
 
 function loweredLine(work: LiftWork, planned: PlannedExercise, { scenario }: Results): string {
@@ -136,11 +142,13 @@ function jointOf({ exercise }: PlannedExercise): keyof typeof jointWords {
 const nearStraight = 0.36;
 
 /** Loads that rest on thin ground. */
-function unsure({ exercise, heaviest }: PlannedExercise): string {
+function unsure({ exercise, heaviest, wholeShare }: PlannedExercise): string {
   if (exercise.kind !== 'lift' || !heaviest) return '';
   if (heaviest.at.action === 'knee extension' && heaviest.at.angle < nearStraight)
     return ' So near straight, strength is little known: treat this load as a guess and enter your own in kg.';
-  if (exercise.range.lift.support === 'feet' && exercise.load < 20)
+  const { load, range } = exercise;
+  const isUnderBar = range.lift.support === 'feet' && wholeShare === undefined && load > 0;
+  if (isUnderBar && load < 20)
     return ' That is less than an empty bar: test the lift before planning it.';
   return '';
 }

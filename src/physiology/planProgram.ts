@@ -1,21 +1,23 @@
 import type { Lift } from '../mechanics/lift.ts';
 import { isAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
+import { countsWholeEffort } from '../tables/bodyLifts.ts';
 import { liftNamed } from '../tables/lifts.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
-import { type Exercise, type Sample, samplesOf } from './exercise.ts';
+import { type Exercise, hardestEffort, type Sample, samplesOf } from './exercise.ts';
 import {
   bodyTooHeavy,
   type SharedPosture,
   sharedAtHardest,
   type TooHeavyBody,
 } from './hardPostures.ts';
-import type { Range } from './heaviestLoad.ts';
+import { heaviestLoad, type Range } from './heaviestLoad.ts';
 import { bestWhileMoving } from './isokinetic.ts';
-import { loadOf, loweringLoadOf } from './load.ts';
+import { type LoadRule, loadOf, loweringLoadOf, repetitionsOf } from './load.ts';
 import { loweringLimit } from './lowering.ts';
 import { type HeldLoad, planHold } from './planHold.ts';
 import { type PlannedLowering, planLowering } from './planLowering.ts';
+import { shareForRepetitions } from './repetitions.ts';
 import { type Equipment, rigOf } from './rigOf.ts';
 import { type RigUse, rigUse } from './rigUse.ts';
 import {
@@ -54,6 +56,11 @@ export interface PlannedExercise {
   readonly shared?: SharedPosture;
   /** What chains and bands add along the range; only where there are any. */
   readonly rigUse?: RigUse;
+  /**
+   * What is asked at the hardest angle over what the heaviest single asks, body included; where
+   * repetitions are counted on that.
+   */
+  readonly wholeShare?: number;
   /** True when the range's own tested single was used for the load. */
   readonly tested: boolean;
 }
@@ -128,8 +135,11 @@ function planLift(
   const measured = singles.find((single) => isTestedRange(single, work, lift));
   const heaviest = measured?.best ?? predicted.load;
   const { sets, reps, tempo } = work;
-  const load = loadOf(work.load, heaviest, reps);
   const strength = liftFactor(athlete, lift.name, range.to);
+  const whole = !work.lowerOnly && countsWholeEffort(lift, heaviest);
+  const load =
+    (whole ? bodyLoad(work.load, reps, range, athlete, strength) : undefined) ??
+    loadOf(work.load, heaviest, reps);
   const used = rigUse(range, athlete.body, { first: load, heaviest });
   const added = used ? { rigUse: used } : {};
   const common = { kind: 'lift', range, load, heaviest, sets, reps, tempo } as const;
@@ -156,9 +166,27 @@ function planLift(
     ...optionalShare(shared),
     ...(weak ? { weak } : {}),
     ...added,
-
+    ...(whole ? { wholeShare: hardestEffort(samples) } : {}),
     tested,
   };
+}
+
+/**
+ * Added load (kg) that allows just so many repetitions where they are counted on the whole effort.
+ *
+ * @returns 0 if the body alone allows fewer, undefined for a load that is not given by repetitions
+ */
+function bodyLoad(
+  rule: LoadRule,
+  reps: number,
+  range: Range,
+  athlete: Athlete,
+  strength: number,
+): number | undefined {
+  const possible = repetitionsOf(rule, reps);
+  if (possible === undefined) return undefined;
+  const effort = strength * shareForRepetitions(possible);
+  return heaviestLoad(range, athlete.body, restingCapacity(athlete), effort).load;
 }
 
 const optionalShare = (shared: SharedPosture | undefined) => (shared ? { shared } : {});

@@ -2,6 +2,7 @@ import { gridAngles, gridStepDeg, type OverAngles } from '../mechanics/angleGrid
 import { demandOf } from '../mechanics/demand.ts';
 import { type ActionName, actionNames, actions, byAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
+import { countsWholeEffort } from '../tables/bodyLifts.ts';
 import { coefficientsFor, oneWeekLater } from './adaptation.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
 import { DoseCollector } from './dose.ts';
@@ -106,15 +107,14 @@ class WeekOfTraining {
     // the heaviest load each week.
     const now = stickingPoint(range, athlete.body, this.capacity, planned).effort / strength;
     const stronger = Math.max(hardestEffort(samples) / now, 1);
-    const load = Math.min(planned, heaviest * stronger);
+    const whole = !lowerOnly && countsWholeEffort(range.lift, heaviest);
+    const load = whole && now <= 1 ? planned : Math.min(planned, heaviest * stronger);
     if (load < planned) samples = samplesWith(load);
     // A body that cannot be held over the whole range has no heaviest load: it is lowered as far
     // as control goes, at every repetition alike.
-    const fresh = freshness(reps, {
-      share: heaviest > 0 ? load / heaviest : 0,
-      shareNow: heaviest > 0 ? load / (heaviest * stronger) : 0,
-      hardest: hardestEffort(samples) / (lowerOnly ? loweringLimit : 1),
-    });
+    const hardest = hardestEffort(samples) / (lowerOnly ? loweringLimit : 1);
+    const share = whole ? hardest : heaviest > 0 ? load / heaviest : 0;
+    const fresh = freshness(reps, { share, shareNow: share / stronger, hardest });
     if (fresh.length < reps)
       this.shortfalls.push({
         week: this.week,
