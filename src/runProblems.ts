@@ -6,11 +6,9 @@ import type { Body } from './mechanics/posture.ts';
 import type { Problem } from './notebook/problem.ts';
 import type { HoldWork, LiftTest, LiftWork, Program } from './notebook/scenario.ts';
 import type { Source } from './notebook/source.ts';
-import { repetitionsOf } from './physiology/load.ts';
 import type { HeldLoad } from './physiology/planHold.ts';
 import type { PlannedLowering } from './physiology/planLowering.ts';
 import type { PlannedExercise } from './physiology/planProgram.ts';
-import { possibleRepetitions } from './physiology/repetitions.ts';
 import { actions } from './tables/actions.ts';
 import { jointReachDeg } from './tables/segmentEnds.ts';
 
@@ -99,10 +97,10 @@ export function loadProblems(
 function bodyProblem(
   source: Source,
   work: LiftWork,
-  { exercise, wholeShare, tested }: PlannedExercise,
+  { wholeShare, tested, lessThanBody }: PlannedExercise,
   load: number,
 ): Problem | undefined {
-  if (exercise.kind !== 'lift' || wholeShare === undefined || load > 0) return undefined;
+  if (wholeShare === undefined || load > 0) return undefined;
   const lift = `${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)}`;
   const at = source.at([...work.path, work.load.kind === 'reserve' ? 'reserve' : 'load']);
   if (work.load.kind === 'share' && tested) {
@@ -110,10 +108,8 @@ function bodyProblem(
     const hint = 'write load: body weight, or let bands help';
     return { code: 'no-share', message, at, hint };
   }
-  const wanted = repetitionsOf(work.load, work.reps);
-  const possible = Math.floor(possibleRepetitions(Math.min(wholeShare, 1)) + 1e-9);
-  if (wanted === undefined || exercise.heaviest < 0 || possible >= wanted || wholeShare > 1.001)
-    return undefined;
+  if (!lessThanBody) return undefined;
+  const { wanted, possible } = lessThanBody;
   const message = `by what is known of this athlete’s strength the ${lift} can be done about ${possible === 1 ? 'once' : `${possible} times`} with the body alone, so a load for ${wanted} is less than the body`;
   const hint = 'write load: body weight with fewer repetitions, or let bands help';
   return { code: 'less-than-body', message, at, hint };

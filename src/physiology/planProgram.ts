@@ -17,7 +17,7 @@ import { type LoadRule, loadOf, loweringLoadOf, repetitionsOf } from './load.ts'
 import { loweringLimit } from './lowering.ts';
 import { type HeldLoad, planHold } from './planHold.ts';
 import { type PlannedLowering, planLowering } from './planLowering.ts';
-import { shareForRepetitions } from './repetitions.ts';
+import { possibleRepetitions, shareForRepetitions } from './repetitions.ts';
 import { type Equipment, rigOf } from './rigOf.ts';
 import { type RigUse, rigUse } from './rigUse.ts';
 import {
@@ -61,6 +61,8 @@ export interface PlannedExercise {
    * repetitions are counted on that.
    */
   readonly wholeShare?: number;
+  /** Repetitions that the load was to allow, and those possible with the body alone, if fewer. */
+  readonly lessThanBody?: { readonly wanted: number; readonly possible: number };
   /** True when the range's own tested single was used for the load. */
   readonly tested: boolean;
 }
@@ -166,7 +168,7 @@ function planLift(
     ...optionalShare(shared),
     ...(weak ? { weak } : {}),
     ...added,
-    ...(whole ? { wholeShare: hardestEffort(samples) } : {}),
+    ...(whole ? wholeUse(work, load, hardestEffort(samples)) : {}),
     tested,
   };
 }
@@ -188,6 +190,21 @@ function bodyLoad(
   const effort = strength * shareForRepetitions(possible);
   return heaviestLoad(range, athlete.body, restingCapacity(athlete), effort).load;
 }
+
+/** The share of the heaviest single's effort, and whether even the body alone exceeds what was meant. */
+function wholeUse(
+  work: WrittenLift,
+  load: number,
+  wholeShare: number,
+): Pick<PlannedExercise, 'wholeShare' | 'lessThanBody'> {
+  const wanted = repetitionsOf(work.load, work.reps);
+  const possible = Math.floor(possibleRepetitions(Math.min(wholeShare, 1)) + tiny);
+  const isLess = load <= 0 && wanted !== undefined && possible < wanted && wholeShare < 1 + tiny;
+  return { wholeShare, ...(isLess ? { lessThanBody: { wanted, possible } } : {}) };
+}
+
+/** An effort of 1 is found to about a millionth. */
+const tiny = 1e-4;
 
 const optionalShare = (shared: SharedPosture | undefined) => (shared ? { shared } : {});
 
