@@ -1,6 +1,7 @@
 import type { Lift } from '../mechanics/lift.ts';
 import { actionNamed } from '../tables/actions.ts';
 import { checkActionRange } from './checkActionRange.ts';
+import { checkSingles } from './checkSingles.ts';
 import { complete, optional } from './complete.ts';
 import { distinctAngles } from './distinctAngles.ts';
 import type { Draft } from './draft.ts';
@@ -58,14 +59,16 @@ export function readTests(
       key: true,
     });
   }
-  return (tests ?? []).flatMap((test, index) => {
+  const read = (tests ?? []).flatMap((test, index) => {
     if (test === undefined) return [];
     const path: Path = ['tests', index];
-    const read = isTorque(test)
+    const found = isTorque(test)
       ? torqueTest(reading, test, path)
       : liftTest(reading, test, path, around);
-    return read ? [read] : [];
+    return found ? [found] : [];
   });
+  checkSingles(reading, read, around.lifts);
+  return read;
 }
 
 const isTorque = (test: TestDraft): test is TorqueDraft => Object.hasOwn(test, 'action');
