@@ -17,7 +17,7 @@ export interface HeightAt {
 
 /**
  * Whether a lift has heights of a kind at all: thighs and hips above feet on the floor, a box only
- * where both legs could sit, pins only where a bar is carried or hangs in the hands.
+ * where the knees lead and both legs could sit, pins only where a bar is carried or hangs in the hands.
  *
  * @returns what is wrong, or undefined; never throws
  */
@@ -45,6 +45,11 @@ export function unfitComplaint(
     !chain.some(({ joint }) => joint === 'hip')
   )
     return { message: `the ${name} moves no thigh and hip, so ${kind} says nothing of it`, hint };
+  if (kind === 'box' && leading !== 'knee')
+    return {
+      message: `the ${name} is led by the ${leading}, so it does not sit down on a box`,
+      hint,
+    };
   return kind === 'box' && freeLeg
     ? { message: `the other leg of the ${name} hangs down, so it cannot sit on a box`, hint }
     : undefined;

@@ -1,3 +1,4 @@
+import { optional } from './complete.ts';
 import { degreesText, isAbove, type Reading, rad } from './reading.ts';
 import type { Path, PlacedHeight, Radian } from './scenario.ts';
 
@@ -71,7 +72,8 @@ export function readRange(
   const message = isEqual
     ? `from and to are both ${raw.to}; a range needs two different angles`
     : `from is ${raw.from} and to is ${raw.to}; from must be the smaller one`;
-  reading.refuse(from.path, { code: 'bad-range', message });
+  const hint = isEqual ? undefined : `write from: ${raw.to}, to: ${raw.from}`;
+  reading.refuse(from.path, { code: 'bad-range', message, ...optional('hint', hint) });
   return undefined;
 }
 

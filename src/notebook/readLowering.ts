@@ -113,11 +113,15 @@ export function refuseNoBody(reading: Reading, lift: Lift, raw: string, path: Pa
   return true;
 }
 
-/** Refuses `reserve` where nothing is lifted; problems are collected, never thrown. */
+/** Refuses `reserve` and repetition maxima where nothing is lifted; problems are collected, never thrown. */
 export function checkLoweredLoad(reading: Reading, work: LoweringDraft, path: Path): void {
-  if (!isLowerOnly(work) || !Object.hasOwn(work, 'reserve')) return;
-  const message =
-    'reserve counts repetitions that could still be lifted, but this work is lowered only';
+  if (!isLowerOnly(work)) return;
+  const isMaximum = /^\s*\d+\s*RM\s*$/i.test(work.load ?? '');
+  if (!isMaximum && !Object.hasOwn(work, 'reserve')) return;
+  const [key, what] = isMaximum
+    ? ['load', `${work.load?.trim()} counts repetitions that can be lifted`]
+    : ['reserve', 'reserve counts repetitions that could still be lifted'];
+  const message = `${what}, but this work is lowered only`;
   const hint = 'write load: 100 % (of the heaviest single), load: 70 kg or load: body weight';
-  reading.refuse([...path, 'reserve'], { code: 'bad-load', message, hint, key: true });
+  reading.refuse([...path, key], { code: 'bad-load', message, hint, key: !isMaximum });
 }

@@ -83,7 +83,7 @@ function convert(
   const kneeLimit = kneeLimitOf(reading, draft);
   const lifts = readLifts(reading, draft.lifts);
   const equipment = {
-    machine: machineJoints(draft),
+    machine: machineJoints(reading, draft),
     chains: Object.keys(draft.chains ?? {}),
     bands: Object.keys(draft.bands ?? {}),
   };
@@ -111,10 +111,18 @@ function convert(
   });
 }
 
-/** The joint that each machine of the file turns. */
-function machineJoints({ machines = {} }: FileDraft): ReadonlyMap<string, string> {
+/** The joint that each machine of the file turns; undefined if it is written wrongly. */
+function machineJoints(
+  reading: Reading,
+  { machines = {} }: FileDraft,
+): ReadonlyMap<string, string | undefined> {
+  const isWritten = (name: string) =>
+    valueAt(reading.source.value, ['machines', name, 'joint']) !== undefined;
   return new Map(
-    Object.entries(machines).map(([name, machine]) => [name, machine?.joint ?? 'knee']),
+    Object.entries(machines).map(([name, machine]) => [
+      name,
+      machine?.joint ?? (isWritten(name) ? undefined : 'knee'),
+    ]),
   );
 }
 

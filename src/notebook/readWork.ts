@@ -6,6 +6,7 @@ import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
 import { actionNames } from './knownNames.ts';
 import type { HoldWorkFile, IsokineticWorkFile, LiftWorkFile } from './programSchema.ts';
+import { tempoHint } from './quantitySlips.ts';
 import { checkDepth, checkKneeLimit, checkLiftRange, readRange } from './range.ts';
 import { readIsokinetic } from './readIsokinetic.ts';
 import type { Reading } from './reading.ts';
@@ -170,6 +171,7 @@ function readTempo(reading: Reading, raw: string, path: Path): LiftWork['tempo']
     }
   }
   const message = `tempo is "${raw}"; write seconds lowering, held at the bottom and lifting, for example 3-0-1`;
-  reading.refuse(path, { code: 'bad-tempo', message });
+  const hint = tempoHint(raw);
+  reading.refuse(path, { code: 'bad-tempo', message, ...optional('hint', hint) });
   return undefined;
 }

@@ -129,7 +129,9 @@ describe('isokinetic work: what is refused', () => {
     [
       'from: 10 deg, to: 100 deg',
       'from: 100 deg, to: 10 deg',
-      ['32 [100 deg] from is 100 deg and to is 10 deg; from must be the smaller one'],
+      [
+        '32 [100 deg] from is 100 deg and to is 10 deg; from must be the smaller one | write from: 10 deg, to: 100 deg',
+      ],
     ],
     [
       'way: both',

@@ -18,7 +18,9 @@ describe('plain sense', () => {
     [
       target,
       'from: 100 deg, to: 75 deg',
-      ['23 [100 deg] from is 100 deg and to is 75 deg; from must be the smaller one'],
+      [
+        '23 [100 deg] from is 100 deg and to is 75 deg; from must be the smaller one | write from: 75 deg, to: 100 deg',
+      ],
     ],
     [
       squat,
