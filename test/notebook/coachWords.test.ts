@@ -126,6 +126,13 @@ describe('loads, times and sets', () => {
   });
 });
 
+test('progress in per cent of nothing is remarked on', async () => {
+  const text = changed([squat, squat.replace('80 %', 'body weight')]);
+  expect(await notesOf(text)).toEqual([
+    '38: progress is +2.5 % per week, which changes nothing in the back squat with body weight | for a load that rises, write one to begin with, such as load: 2.5 kg',
+  ]);
+});
+
 describe('the athlete', () => {
   test('a limit one level too high', async () => {
     const limits = '  limits: { ankle dorsiflexion: 30 deg, knee flexion: 125 deg }';
