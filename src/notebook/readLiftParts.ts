@@ -34,23 +34,16 @@ const length: Expected = {
   bounds: 'a place on a lift lies within 5 m',
 };
 
-/** On a body segment nothing acts farther from its line than this. */
-const beside: Expected = {
-  dimension: 'length',
-  example: '3 cm',
-  least: -1,
-  most: 1,
-  bounds: 'a place beside a body segment lies within 1 m of it',
+/** Nearer bounds: beside a body segment, and for a weight below hands or belt a high bar's height. */
+const nearer: Readonly<Record<string, Expected>> = {
+  across: {
+    ...length,
+    least: -1,
+    most: 1,
+    bounds: 'a place beside a body segment lies within 1 m of it',
+  },
+  below: { ...length, least: 0, most: 2.5, bounds: 'a weight hangs at most 2.5 m below' },
 };
-/** A weight hangs below the hands or a belt, at most about as far as a high bar is above the floor. */
-const hanging: Expected = {
-  dimension: 'length',
-  example: '69 cm',
-  least: 0,
-  most: 2.5,
-  bounds: 'a weight hangs at most 2.5 m below where it acts',
-};
-const bounds: Readonly<Record<string, Expected>> = { across: beside, below: hanging };
 
 /** Fields each rule needs and may have, and the same for each kind of resistance. */
 const ruleFields = {
@@ -215,7 +208,7 @@ function metres<Name extends string>(
   name: Name,
   path: Path,
 ): number | undefined {
-  return reading.quantity([...path, name], draft[name], bounds[name] ?? length);
+  return reading.quantity([...path, name], draft[name], nearer[name] ?? length);
 }
 
 /** A list without holes, or undefined. */

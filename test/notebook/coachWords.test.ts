@@ -188,7 +188,7 @@ describe('declared lifts and machines', () => {
 `;
     expect(await told(beforeMachines(text))).toEqual([
       '26 [3 m] across is 3 m; a place beside a body segment lies within 1 m of it',
-      '27 [3 m] below is 3 m; a weight hangs at most 2.5 m below where it acts',
+      '27 [3 m] below is 3 m; a weight hangs at most 2.5 m below',
     ]);
   });
 
