@@ -9,7 +9,7 @@ export type EquipmentKind = 'machine' | 'chains' | 'bands';
 
 /** Names that the file describes, by kind; of machines also the joint that each turns. */
 export interface EquipmentNames {
-  readonly machine: ReadonlyMap<string, string>;
+  readonly machine: ReadonlyMap<string, string | undefined>;
   readonly chains: readonly string[];
   readonly bands: readonly string[];
 }

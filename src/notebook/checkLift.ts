@@ -4,6 +4,7 @@ import { jointReachDeg, segmentEnds, supportedSegment } from '../tables/segmentE
 import { didYouMean } from './didYouMean.ts';
 import type { Reading } from './reading.ts';
 import type { Path } from './scenario.ts';
+import { valueAt } from './schemaAt.ts';
 
 /**
  * Refuses a lift whose parts do not fit together; problems are collected, never thrown.
@@ -13,11 +14,25 @@ import type { Path } from './scenario.ts';
  */
 export function checkLift(reading: Reading, lift: Lift, path: Path): boolean {
   const before = reading.problems.length;
+  if (!checkLeads(reading, lift, path)) return false;
   checkChain(reading, lift, path);
   checkJoints(reading, lift, path);
   checkSegments(reading, lift, path);
   checkReach(reading, lift, path);
   return reading.problems.length === before;
+}
+
+/** A lift like another that is led otherwise needs its own rules and range: one problem, not several. */
+function checkLeads(reading: Reading, lift: Lift, path: Path): boolean {
+  const isWritten = (name: string) => valueAt(reading.source.value, [...path, name]) !== undefined;
+  const follows = lift.follow.some(({ joint }) => joint === lift.leading);
+  if (!isWritten('leads') || isWritten('follow') || !follows) return true;
+  const base = valueAt(reading.source.value, [...path, 'like']);
+  const message = `the ${lift.leading} leads, but in the ${base} it follows another joint`;
+  const wants = isWritten('range') ? 'follow:' : 'follow: and range:';
+  const hint = `delete leads, or write ${wants} of its own for a lift led by the ${lift.leading}`;
+  reading.refuse([...path, 'leads'], { code: 'two-rules', message, hint });
+  return false;
 }
 
 /** Each segment must begin with the joint at which the one before it ends, the first at its support. */

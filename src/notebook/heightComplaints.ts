@@ -1,6 +1,7 @@
 /** What is said of heights that a lift does not have or a body does not reach, each with a way out. */
 import type { Lift } from '../mechanics/lift.ts';
 import { toDegrees, toRadians } from '../numeric/degrees.ts';
+import type { KneeLimit } from './range.ts';
 import { isAbove, type Reading } from './reading.ts';
 import type { Height, Metre, Radian } from './scenario.ts';
 
@@ -17,7 +18,7 @@ export interface HeightAt {
 
 /**
  * Whether a lift has heights of a kind at all: thighs and hips above feet on the floor, a box only
- * where both legs could sit, pins only where a bar is carried or hangs in the hands.
+ * where the knees lead and both legs could sit, pins only where a bar is carried or hangs in the hands.
  *
  * @returns what is wrong, or undefined; never throws
  */
@@ -45,6 +46,11 @@ export function unfitComplaint(
     !chain.some(({ joint }) => joint === 'hip')
   )
     return { message: `the ${name} moves no thigh and hip, so ${kind} says nothing of it`, hint };
+  if (kind === 'box' && leading !== 'knee')
+    return {
+      message: `the ${name} is led by the ${leading}, so it does not sit down on a box`,
+      hint,
+    };
   return kind === 'box' && freeLeg
     ? { message: `the other leg of the ${name} hangs down, so it cannot sit on a box`, hint }
     : undefined;
@@ -53,19 +59,21 @@ export function unfitComplaint(
 /**
  * A height beyond what a body reaches in a lift: from where to where it does, and the nearest.
  *
- * @param end last angle looked at, and the athlete's own knee limit if that is it
+ * @param end last angle looked at, and the knee limit if that may be it
  */
 export function beyondComplaint(
   reading: Reading,
   height: Height,
   lift: Lift,
-  { end, limit }: { readonly end: Radian; readonly limit: Radian | undefined },
+  { end, limit }: { readonly end: Radian; readonly limit: KneeLimit | undefined },
   { least, most }: { readonly least: HeightAt; readonly most: HeightAt },
 ): Complaint {
   const angle = (at: HeightAt) => reading.flexionText(at.angle, lift.leading);
   const why =
-    least.angle === limit
-      ? ', the athlete’s limit'
+    limit && least.angle === limit.angle
+      ? limit.isUsual
+        ? ', the usual limit of a knee'
+        : ', the athlete’s limit'
       : isAbove(end, least.angle + toRadians(1))
         ? ', beyond which it cannot be held in balance'
         : '';

@@ -69,7 +69,7 @@ export function formatProblem(problem: Problem, textOf?: TextOf): string {
   const lines = [printable(clipped(place + problem.message))];
   const text = at && textOf?.(at.file);
   if (at && text !== undefined) lines.push(...picture(text, at));
-  if (hint !== undefined) lines.push(`  hint: ${printable(clipped(hint))}`);
+  if (hint !== undefined) lines.push(`  hint: ${printable(clippedList(hint))}`);
   return lines.join('\n');
 }
 
@@ -107,6 +107,13 @@ function picture(text: string, at: Place): string[] {
 /** A message may quote a value, and a value may be a whole book. */
 function clipped(text: string): string {
   return text.length > longestMessage ? `${text.slice(0, longestMessage)}…` : text;
+}
+
+/** A hint may list many names; it ends after a whole one. */
+function clippedList(text: string): string {
+  if (text.length <= longestMessage || !text.slice(0, longestMessage).includes(', '))
+    return clipped(text);
+  return `${text.slice(0, text.lastIndexOf(', ', longestMessage))}, …`;
 }
 
 /** Control characters from a file could command the terminal; tabs are harmless. */

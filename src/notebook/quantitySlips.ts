@@ -9,6 +9,7 @@ interface Slip {
 const range = /^(\d+(?:\.\d+)?)\s*(?:-|–|—|to)\s*(\d+(?:\.\d+)?)\s*(.*)$/;
 const feetAndInches = /^(\d+)\s*(?:['′’]|ft|feet)\s*(\d+(?:\.\d+)?)\s*(?:["″”]|''|in|inches)?$/;
 const clock = /^(\d+)\s*(?::|min|['′’])\s*(\d{1,2})\s*(?:s|sec|["″”])?$/;
+const hourCount = /^(\d+(?:\.\d+)?)\s*(?:h|hr|hours?)$/i;
 const monthCount = /^(\d+(?:\.\d+)?)\s*months?$/i;
 const weeksPerMonth = 365.25 / 12 / 7;
 
@@ -32,6 +33,11 @@ export function quantitySlip(text: string, dimension: Dimension, noun: string): 
     const seconds = Number(time[1]) * 60 + Number(time[2]);
     const message = `is "${text}"; a time is one number with its unit`;
     return { message, hint: `write ${seconds} s` };
+  }
+  const hours = dimension === 'time' ? Number(hourCount.exec(text)?.[1] ?? Number.NaN) : Number.NaN;
+  if (!Number.isNaN(hours)) {
+    const message = `is "${text}"; a time is written in s or min`;
+    return { message, hint: `write ${Number((60 * hours).toFixed(1))} min` };
   }
   const months = Number(monthCount.exec(text)?.[1] ?? Number.NaN);
   if (dimension === 'weeks' && !Number.isNaN(months)) return inWeeks(text, months);
@@ -76,6 +82,8 @@ export function bareNumberHint(text: string, name: string): string | undefined {
   if (name === 'weeks' && months !== undefined) {
     return `write weeks, for example ${weeksOf(Number(months))}`;
   }
+  const times = /^\s*(\d+)\s*[x×*]\s*(\d+)\s*$/i.exec(text);
+  if (times && name === 'sets') return `write sets: ${times[1]}, reps: ${times[2]}`;
   const one = oneOfRange(text);
   return one === undefined ? undefined : `write one number, for example ${Number.parseFloat(one)}`;
 }
@@ -85,6 +93,8 @@ const leftOf: readonly (readonly [RegExp, (said: number) => number])[] = [
   [/^\s*(\d+(?:\.\d+)?)\s*rpe\b/i, (rating) => 10 - rating],
   [/^\s*rir\s*(\d+)/i, (left) => left],
   [/^\s*(\d+)\s*rir\b/i, (left) => left],
+  [/^\s*reserve\s*:?\s*(\d+)/i, (left) => left],
+  [/^\s*(\d+)\s*(?:reps?\s*)?in reserve\b/i, (left) => left],
 ];
 
 /**
@@ -100,4 +110,22 @@ export function reserveHint(text: string): string | undefined {
     return `leave out load and write reserve: ${reps} (repetitions left)`;
   }
   return undefined;
+}
+
+/**
+ * Hints at the three times that a tempo of other notations stands for: 3010, 3-0-1-0, 3-0-X.
+ *
+ * @returns a hint, or undefined for anything else; never throws
+ */
+export function tempoHint(text: string): string | undefined {
+  const parts = /^\s*(\d)[-/. ]?(\d)[-/. ]?([\dx])(?:[-/. ]?(\d))?\s*$/i.exec(text);
+  if (!parts) return undefined;
+  const [, lowering, bottom, lifting = '', top] = parts;
+  const fast = /x/i.test(lifting);
+  const more = [
+    ...(fast ? ['1 for a lift as fast as possible'] : []),
+    ...(top === undefined ? [] : ['a pause at the top is not read']),
+  ];
+  const three = `${lowering}-${bottom}-${fast ? 1 : lifting}`;
+  return `write ${three}${more.length > 0 ? ` (${more.join('; ')})` : ''}`;
 }

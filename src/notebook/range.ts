@@ -1,4 +1,5 @@
 import { toRadians } from '../numeric/degrees.ts';
+import { optional } from './complete.ts';
 import { degreesText, isAbove, type Reading } from './reading.ts';
 import type { Path, PlacedHeight, Radian } from './scenario.ts';
 
@@ -23,9 +24,11 @@ interface LiftRange {
   readonly rangeDeg: readonly [number, number];
 }
 
-/** How far the athlete's own knee goes, and where the file says so. */
+/** How far the athlete's knee goes, and where the file says so or could. */
 export interface KneeLimit {
   readonly angle: Radian;
+  /** The file does not say: the limit of most knees. */
+  readonly isUsual?: true;
   readonly path: Path;
 }
 
@@ -70,7 +73,8 @@ export function readRange(
   const message = isEqual
     ? `from and to are both ${raw.to}; a range needs two different angles`
     : `from is ${raw.from} and to is ${raw.to}; from must be the smaller one`;
-  reading.refuse(from.path, { code: 'bad-range', message });
+  const hint = isEqual ? undefined : `write from: ${raw.to}, to: ${raw.from}`;
+  reading.refuse(from.path, { code: 'bad-range', message, ...optional('hint', hint) });
   return undefined;
 }
 
@@ -79,7 +83,7 @@ export function checkLiftRange(reading: Reading, lift: LiftRange, ends: readonly
   const [least, most] = lift.rangeDeg;
   for (const { angle, path } of ends) {
     if (!isAbove(angle, toRadians(most)) && !isAbove(toRadians(least), angle)) continue;
-    const message = `${path.at(-1)} is ${reading.flexionText(angle, lift.leading)}; ${lift.name} runs from ${least} to ${most} deg`;
+    const message = `${path.at(-1)} is ${reading.flexionText(angle, lift.leading)}; ${lift.name} runs from ${reading.spanText(lift.rangeDeg, lift.leading)}`;
     reading.refuse(path, { code: 'outside-lift', message });
   }
 }
@@ -110,7 +114,7 @@ export function checkDepth(
 }
 
 /**
- * Refuses an end beyond the athlete's own knee, naming both.
+ * Refuses an end beyond the athlete's knee, naming both.
  *
  * @param what the thing that goes too far, as in "target"
  */
@@ -122,6 +126,13 @@ export function checkKneeLimit(
 ): void {
   if (!end || !limit || !isAbove(end.angle, limit.angle)) return;
   const owner = limit.path[0] === 'group' ? 'group' : 'athlete';
+  if (limit.isUsual) {
+    const message = `${what} goes to ${reading.flexionText(end.angle)}, past the usual limit of a knee, ${degreesText(limit.angle)} deg of flexion; the file gives no other`;
+    const own = Math.ceil((end.angle * 180) / Math.PI - 1e-9);
+    const hint = `end it at ${reading.angleText(limit.angle)} or, if this knee bends that far, write knee flexion: ${own} deg under ${owner}.limits`;
+    reading.refuse(end.path, { code: 'past-knee-limit', message, hint });
+    return;
+  }
   const message = `${what} goes to ${reading.flexionText(end.angle)}, past the ${owner}'s limit of ${degreesText(limit.angle)} deg (${owner}.limits.knee flexion)`;
   reading.refuse(end.path, { code: 'past-knee-limit', message });
 }

@@ -1,11 +1,12 @@
 import { toRadians } from '../numeric/degrees.ts';
 import { actionNamed } from '../tables/actions.ts';
 import { speedBoundsDeg } from '../tables/forceVelocity.ts';
+import { checkActionRange } from './checkActionRange.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
 import type { IsokineticWorkFile } from './programSchema.ts';
-import { checkKneeLimit, type KneeLimit, type Range, readEnd, readRange } from './range.ts';
-import { type Expected, isAbove, type Reading } from './reading.ts';
+import { checkKneeLimit, type KneeLimit, readEnd, readRange } from './range.ts';
+import type { Expected, Reading } from './reading.ts';
 import type { IsokineticWork, Path } from './scenario.ts';
 import { defaultRest, effort, rest } from './workQuantities.ts';
 
@@ -41,8 +42,9 @@ export function readIsokinetic(
   const name = work.isokinetic;
   const joint = (name === undefined ? undefined : actionNamed(name)?.joint) ?? 'knee';
   const range = readRange(reading, work, path, (raw, at) => readEnd(reading, raw, at, joint));
-  if (name !== undefined && range) checkKnownRange(reading, name, range, joint);
-  if (joint === 'knee') checkKneeLimit(reading, range?.to, kneeLimit, `isokinetic ${name}`);
+  const isKnown = checkActionRange(reading, name, [range?.from, range?.to]);
+  if (isKnown && joint === 'knee')
+    checkKneeLimit(reading, range?.to, kneeLimit, `isokinetic ${name}`);
   return complete<IsokineticWork>({
     kind: 'isokinetic',
     action: name,
@@ -57,14 +59,4 @@ export function readIsokinetic(
     ...optional('assumed', Object.hasOwn(work, 'rest') ? undefined : (['rest'] as const)),
     path,
   });
-}
-
-/** Refuses ends beyond the angles at which an action's strength is known. */
-function checkKnownRange(reading: Reading, name: string, range: Range, joint: string): void {
-  const [first = 0, last = 0] = actionNamed(name)?.rangeDeg ?? [];
-  for (const { angle, path } of [range.from, range.to]) {
-    if (!isAbove(angle, toRadians(last)) && !isAbove(toRadians(first), angle)) continue;
-    const message = `${path.at(-1)} is ${reading.flexionText(angle, joint)}; strength in ${name} is known from ${first} to ${last} deg`;
-    reading.refuse(path, { code: 'outside-action', message });
-  }
 }

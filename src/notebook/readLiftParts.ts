@@ -35,6 +35,17 @@ const length: Expected = {
   bounds: 'a place on a lift lies within 5 m',
 };
 
+/** Nearer bounds: beside a body segment, and for a weight below hands or belt a high bar's height. */
+const nearer: Readonly<Record<string, Expected>> = {
+  across: {
+    ...length,
+    least: -1,
+    most: 1,
+    bounds: 'a place beside a body segment lies within 1 m of it',
+  },
+  below: { ...length, least: 0, most: 2.5, bounds: 'a weight hangs at most 2.5 m below' },
+};
+
 /** Fields each rule needs and may have, and the same for each kind of resistance. */
 const ruleFields = {
   balance: [[]],
@@ -198,7 +209,7 @@ function metres<Name extends string>(
   name: Name,
   path: Path,
 ): number | undefined {
-  return reading.quantity([...path, name], draft[name], length);
+  return reading.quantity([...path, name], draft[name], nearer[name] ?? length);
 }
 
 /** A list without holes, or undefined. */

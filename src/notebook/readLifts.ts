@@ -1,10 +1,11 @@
 import type { Lift } from '../mechanics/lift.ts';
+import { actions } from '../tables/actions.ts';
 import { lifts as catalogue } from '../tables/lifts.ts';
 import { checkLift } from './checkLift.ts';
 import { complete, optional } from './complete.ts';
-import { didYouMean } from './didYouMean.ts';
 import type { Draft } from './draft.ts';
 import { actionNames, liftNames } from './knownNames.ts';
+import { liftNameHint } from './liftNameHint.ts';
 import type { DeclaredLiftFile } from './liftSchema.ts';
 import type { Expected, Reading } from './reading.ts';
 import {
@@ -97,11 +98,9 @@ export function namedLift(
 ): Lift | undefined {
   if (name === undefined || known.has(name) || others.includes(name)) return known.get(name ?? '');
   const names = [...others, ...known.keys()];
-  const meant = didYouMean(name, names);
   const kind = others.length > 0 ? 'joint action or lift' : 'lift';
   const message = `${path.at(-1)} is "${name}"; there is no such ${kind}`;
-  const hint = meant === undefined ? `known: ${names.join(', ')}` : `did you mean "${meant}"?`;
-  reading.refuse(path, { code: 'bad-value', message, hint });
+  reading.refuse(path, { code: 'bad-value', message, hint: liftNameHint(name, names) });
   return undefined;
 }
 
@@ -146,7 +145,27 @@ function readLift(reading: Reading, name: string, draft: LiftDraft, path: Path):
     source: parts.source,
     ...optional('freeLeg', freeLeg),
   });
-  return lift && checkLift(reading, lift, path) ? lift : undefined;
+  if (!lift || !checkLift(reading, lift, path)) return undefined;
+  remarkOnArm(reading, lift, base, path);
+  return lift;
+}
+
+/**
+ * A machine that takes the place of another weight says by the sign of its arm which muscles it
+ * works: easily the wrong ones.
+ */
+function remarkOnArm(reading: Reading, lift: Lift, base: Lift | undefined, path: Path): void {
+  const { resistance, leading, name } = lift;
+  if (resistance.kind !== 'machine torque' || !base) return;
+  const before = base.resistance;
+  if (before.kind === 'machine torque' && before.arm * resistance.arm > 0) return;
+  const sense = resistance.arm > 0 ? 1 : -1;
+  const worked = Object.values(actions).find((one) => one.joint === leading && one.sense === sense);
+  const action = worked ? `the ${worked.muscles}` : `no muscles that are known at the ${leading}`;
+  const cm = Math.round(100 * resistance.arm);
+  const message = `with an arm of ${cm} cm the machine of "${name}" works ${action}`;
+  const hint = `if it works those of the other side, as may the ${base.name}, write arm: ${-cm} cm`;
+  reading.remark([...path, 'resistance', 'arm'], { code: 'machine-sense', message, hint });
 }
 
 const unsourced = 'the scenario it is declared in';
@@ -207,8 +226,6 @@ function listed(names: readonly string[]): string {
 
 function refuseLike(reading: Reading, like: string | undefined, path: Path): void {
   if (like === undefined) return;
-  const meant = didYouMean(like, liftNames);
   const message = `like is "${like}"; the catalogue has no such lift`;
-  const hint = meant ? `did you mean "${meant}"?` : `known: ${liftNames.join(', ')}`;
-  reading.refuse(path, { code: 'bad-value', message, hint });
+  reading.refuse(path, { code: 'bad-value', message, hint: liftNameHint(like, liftNames) });
 }

@@ -1,4 +1,5 @@
 import type { Lift } from '../mechanics/lift.ts';
+import { carriesBody } from '../tables/bodyLifts.ts';
 import { dimensionOf } from './quantity.ts';
 import type { Expected, Reading } from './reading.ts';
 import type { LiftWork, Load, Path } from './scenario.ts';
@@ -75,11 +76,14 @@ function hintFor(raw: string): string | undefined {
   return `write "+${Number((percent > 100 ? percent - 100 : percent).toFixed(2))} %"`;
 }
 
-/** How a file says that the body alone is lowered. */
-const bodyWeight = /^\s*body\s*-?\s*weight\s*$/i;
+/** How a file says that nothing is added to the body. */
+const bodyWeight = /^\s*(body\s*-?\s*weight|0(\.0+)?\s*(kg|lbs?|g))\s*$/i;
+
+/** Whether a load or a best says that nothing is added to the body; never throws. */
+export const isBodyWeight = (raw: string): boolean => bodyWeight.test(raw);
 
 /**
- * Reads `load: body weight`, which lower-only work of a lift that carries the body may have.
+ * Reads `load: body weight` or `0 kg`, which work of a lift that carries the body may have.
  *
  * @returns no added mass; undefined if the text says something else or was refused; problems are
  *   collected, never thrown
@@ -90,28 +94,34 @@ export function readBodyWeight(
   lift: Lift | undefined,
   path: Path,
 ): { readonly read: Load | undefined } | undefined {
-  if (work.load === undefined || !bodyWeight.test(work.load)) return undefined;
-  const at = [...path, 'load'];
-  if (!isLowerOnly(work)) {
-    const message = 'load is body weight; that is read for work that is lowered only';
-    const hint =
-      'write what is added to the body, such as reserve: 2 or 5 kg, or add lower only: yes';
-    reading.refuse(at, { code: 'bad-load', message, hint });
-    return { read: undefined };
-  }
-  if (lift && lift.resistance.kind !== 'mass') {
-    const message = `load is body weight, but ${lift.name} lowers a machine's or a cable's weight`;
-    reading.refuse(at, { code: 'bad-load', message, hint: 'write the load, such as 40 kg' });
-    return { read: undefined };
-  }
+  if (work.load === undefined || !isBodyWeight(work.load)) return undefined;
+  if (lift && refuseNoBody(reading, lift, work.load, [...path, 'load'])) return { read: undefined };
   return { read: { kind: 'mass', mass: 0 } };
 }
 
-/** Refuses `reserve` where nothing is lifted; problems are collected, never thrown. */
+/**
+ * Refuses body weight where a lift does not move the body; problems are collected, never thrown.
+ *
+ * @returns whether it was refused
+ */
+export function refuseNoBody(reading: Reading, lift: Lift, raw: string, path: Path): boolean {
+  if (carriesBody(lift)) return false;
+  const moved =
+    lift.resistance.kind === 'mass' ? 'a weight on a limb' : "a machine's or a cable's weight";
+  const message = `${path.at(-1)} is ${raw.trim()}, but ${lift.name} moves ${moved}`;
+  reading.refuse(path, { code: 'bad-load', message, hint: 'write that weight, such as 20 kg' });
+  return true;
+}
+
+/** Refuses `reserve` and repetition maxima where nothing is lifted; problems are collected, never thrown. */
 export function checkLoweredLoad(reading: Reading, work: LoweringDraft, path: Path): void {
-  if (!isLowerOnly(work) || !Object.hasOwn(work, 'reserve')) return;
-  const message =
-    'reserve counts repetitions that could still be lifted, but this work is lowered only';
+  if (!isLowerOnly(work)) return;
+  const isMaximum = /^\s*\d+\s*RM\s*$/i.test(work.load ?? '');
+  if (!isMaximum && !Object.hasOwn(work, 'reserve')) return;
+  const [key, what] = isMaximum
+    ? ['load', `${work.load?.trim()} counts repetitions that can be lifted`]
+    : ['reserve', 'reserve counts repetitions that could still be lifted'];
+  const message = `${what}, but this work is lowered only`;
   const hint = 'write load: 100 % (of the heaviest single), load: 70 kg or load: body weight';
-  reading.refuse([...path, 'reserve'], { code: 'bad-load', message, hint, key: true });
+  reading.refuse([...path, key], { code: 'bad-load', message, hint, key: !isMaximum });
 }

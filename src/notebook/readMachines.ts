@@ -5,6 +5,7 @@ import type { Expected, Reading } from './reading.ts';
 import { readNamed } from './readNamed.ts';
 import type { Machine, Path } from './scenario.ts';
 import type { MachineFile } from './schema.ts';
+import { valueAt } from './schemaAt.ts';
 
 const load: Expected = {
   dimension: 'mass',
@@ -39,7 +40,8 @@ function readMachine(
   path: Path,
 ): Machine | undefined {
   // A joint that is written wrongly is reported; its angles are then only checked for their unit.
-  const joint = draft.joint ?? 'knee';
+  const isWritten = valueAt(reading.source.value, [...path, 'joint']) !== undefined;
+  const joint = draft.joint ?? (isWritten ? undefined : 'knee');
   const torquePath = [...path, 'torque'];
   const entries = Object.entries(draft.torque ?? {});
   if (draft.torque && entries.length < 2) {

@@ -64,7 +64,7 @@ export function readPlace(
     readonly load?: Kilogram | undefined;
   },
 ): End | undefined {
-  const { lift, joint = lift?.leading ?? 'knee' } = around;
+  const { lift, joint = lift?.leading } = around;
   if (raw === undefined || !isHeightText(raw)) {
     const heights = lift?.support === 'feet';
     const angle = reading.angle(path, raw, joint, { heights });
@@ -97,8 +97,8 @@ function placeHeight(
   if (same) return same.placed;
   if (!angleAt) throw new Error('a height was written, but no model to turn it into an angle');
   const [first, last] = lift.rangeDeg;
-  const limit = lift.leading === 'knee' ? kneeLimit?.angle : undefined;
-  const stretch = [toRadians(first), Math.min(toRadians(last), limit ?? Infinity)] as const;
+  const limit = lift.leading === 'knee' ? kneeLimit : undefined;
+  const stretch = [toRadians(first), Math.min(toRadians(last), limit?.angle ?? Infinity)] as const;
   const answer = angleAt(subject, lift, height, load, stretch);
   switch (answer.state) {
     case 'found': {

@@ -3,7 +3,7 @@ import type { Draft } from './draft.ts';
 import type { DeloadFile, ProgramFile } from './programSchema.ts';
 import type { Expected, Reading } from './reading.ts';
 import { readWork, type Surroundings } from './readWork.ts';
-import type { Fraction, Path, Program } from './scenario.ts';
+import type { Fraction, Path, Program, Work } from './scenario.ts';
 
 type ProgramDraft = NonNullable<Draft<ProgramFile>>;
 type DeloadDraft = NonNullable<Draft<DeloadFile>>;
@@ -56,15 +56,33 @@ function readProgram(
     const read = entry && readWork(reading, entry, [...path, 'work', index], around);
     return read ? [read] : [];
   });
+  const progress = readProgress(reading, draft.progress, [...path, 'progress']);
+  if (progress) remarkOnBodyWeight(reading, work, draft.progress, path);
   return complete<Program>({
     name,
     weeks: draft.weeks,
     sessionsPerWeek: draft['sessions per week'],
     work,
-    progress: readProgress(reading, draft.progress, [...path, 'progress']),
+    progress,
     deloads: readDeloads(reading, draft, [...path, 'deload']),
     path,
   });
+}
+
+/** A change in per cent leaves nothing added as it is: allowed, but easily overlooked. */
+function remarkOnBodyWeight(
+  reading: Reading,
+  work: readonly Work[],
+  raw: string | undefined,
+  path: Path,
+): void {
+  const unchanged = work.find(
+    (one) => one.kind === 'lift' && one.load.kind === 'mass' && one.load.mass === 0,
+  );
+  if (unchanged?.kind !== 'lift') return;
+  const message = `progress is ${raw}, which changes nothing in the ${unchanged.lift} with body weight`;
+  const hint = 'for a load that rises, write one to begin with, such as load: 2.5 kg';
+  reading.remark([...path, 'progress'], { code: 'no-progress', message, hint });
 }
 
 function readProgress(reading: Reading, raw: string | undefined, path: Path): Fraction | undefined {

@@ -1,3 +1,5 @@
+import { toRadians } from '../numeric/degrees.ts';
+import { defaultLimitsDeg } from '../tables/segments.ts';
 import { complete, optional } from './complete.ts';
 import { type Draft, draftOf } from './draft.ts';
 import { type Problem, sortProblems } from './problem.ts';
@@ -17,6 +19,7 @@ import { readTarget } from './readTarget.ts';
 import { readTests } from './readTests.ts';
 import type { Path, Scenario } from './scenario.ts';
 import { type ScenarioFile, scenarioSchema } from './schema.ts';
+import { valueAt } from './schemaAt.ts';
 import { shapeProblems } from './shapeProblems.ts';
 import { readSource, type Source } from './source.ts';
 import { unitTable } from './unitTable.ts';
@@ -100,7 +103,7 @@ function convert(
   const kneeLimit = kneeLimitOf(reading, draft);
   const lifts = readLifts(reading, draft.lifts);
   const equipment = {
-    machine: machineJoints(draft),
+    machine: machineJoints(reading, draft),
     chains: Object.keys(draft.chains ?? {}),
     bands: Object.keys(draft.bands ?? {}),
   };
@@ -129,10 +132,18 @@ function convert(
   });
 }
 
-/** The joint that each machine of the file turns. */
-function machineJoints({ machines = {} }: FileDraft): ReadonlyMap<string, string> {
+/** The joint that each machine of the file turns; undefined if it is written wrongly. */
+function machineJoints(
+  reading: Reading,
+  { machines = {} }: FileDraft,
+): ReadonlyMap<string, string | undefined> {
+  const isWritten = (name: string) =>
+    valueAt(reading.source.value, ['machines', name, 'joint']) !== undefined;
   return new Map(
-    Object.entries(machines).map(([name, machine]) => [name, machine?.joint ?? 'knee']),
+    Object.entries(machines).map(([name, machine]) => [
+      name,
+      machine?.joint ?? (isWritten(name) ? undefined : 'knee'),
+    ]),
   );
 }
 
@@ -140,7 +151,9 @@ function machineJoints({ machines = {} }: FileDraft): ReadonlyMap<string, string
 function kneeLimitOf(reading: Reading, draft: FileDraft): KneeLimit | undefined {
   const owner = draft.athlete ? 'athlete' : 'group';
   const raw = draft[owner]?.limits?.['knee flexion'];
-  const angle = raw === undefined ? undefined : readQuantity(raw, 'angle', reading.units).value;
   const path: Path = [owner, 'limits', 'knee flexion'];
+  if (valueAt(reading.source.value, path) === undefined)
+    return { angle: toRadians(defaultLimitsDeg.knee), isUsual: true, path };
+  const angle = raw === undefined ? undefined : readQuantity(raw, 'angle', reading.units).value;
   return angle === undefined ? undefined : { angle, path };
 }

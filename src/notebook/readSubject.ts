@@ -15,14 +15,16 @@ const stature: Expected = {
 const mass: Expected = {
   dimension: 'mass',
   least: 20,
-  most: 300,
-  bounds: 'a person weighs between 20 kg and 300 kg',
+  most: 250,
+  bounds: 'a person weighs between 20 kg and 250 kg',
 };
+/** Hardly any adult weighs less (common knowledge); tables of the body are of adults. */
+const lightAdult = 35;
 const training: Expected = {
   dimension: 'years',
   least: 0,
-  most: 80,
-  bounds: 'it lies between 0 and 80 years',
+  most: 60,
+  bounds: 'it lies between 0 and 60 years',
 };
 const bodyLength: Expected = {
   dimension: 'length',
@@ -74,17 +76,25 @@ function readBody(
   isGroup: boolean,
 ): Subject | undefined {
   const path: Path = [isGroup ? 'group' : 'athlete'];
+  const kilograms = reading.quantity([...path, 'mass'], body.mass, mass);
+  if (kilograms !== undefined && kilograms < lightAdult) remarkOnLight(reading, body.mass, path);
   return complete<Subject>({
     isGroup,
     code,
     reference: body.reference,
     stature: reading.quantity([...path, 'stature'], body.stature, stature),
-    mass: reading.quantity([...path, 'mass'], body.mass, mass),
+    mass: kilograms,
     lengths: readLengths(reading, body.lengths, [...path, 'lengths']),
     trainingYears: reading.quantity([...path, 'training'], body.training, training),
     limits: readLimits(reading, body.limits, [...path, 'limits']),
     path,
   });
+}
+
+function remarkOnLight(reading: Reading, raw: string | undefined, path: Path): void {
+  const message = `mass is ${raw}; body and strength tables are of adults, and so light an athlete may be a child`;
+  const hint = 'check the unit; train minors only under qualified supervision';
+  reading.remark([...path, 'mass'], { code: 'light-athlete', message, hint });
 }
 
 function readLengths(

@@ -1,5 +1,6 @@
 import { toRadians } from '../numeric/degrees.ts';
 import { actionNamed } from '../tables/actions.ts';
+import { checkActionRange } from './checkActionRange.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
 import { checkKneeLimit, type KneeLimit, type Range, readEnd, readRange } from './range.ts';
@@ -20,8 +21,6 @@ const within: Expected = {
   most: 104,
   bounds: 'a time lies between 1 and 104 weeks',
 };
-/** Bounds of a target whose action is not known (that is said elsewhere). */
-const kneeRangeDeg = [0, 140] as const;
 const narrowDeg = 10;
 
 /**
@@ -37,12 +36,11 @@ export function readTarget(
 ): Target | undefined {
   if (!target) return undefined;
   const path: Path = ['target'];
-  const action = target.action === undefined ? undefined : actionNamed(target.action);
-  const joint = action?.joint ?? 'knee';
+  const joint = actionNamed(target.action ?? '')?.joint ?? 'knee';
   const range = readRange(reading, target, path, (raw, at) => readEnd(reading, raw, at, joint));
   if (range) {
-    checkBounds(reading, range, joint, action?.rangeDeg ?? kneeRangeDeg);
-    if (joint === 'knee') checkKneeLimit(reading, range.to, limit, 'target');
+    const isKnown = checkActionRange(reading, target.action, [range.from, range.to]);
+    if (isKnown && joint === 'knee') checkKneeLimit(reading, range.to, limit, 'target');
     remarkOnWidth(reading, range, path);
   }
   return complete<Target>({
@@ -53,19 +51,6 @@ export function readTarget(
     ...optional('weeks', reading.quantity([...path, 'within'], target.within, within)),
     path,
   });
-}
-
-function checkBounds(
-  reading: Reading,
-  { from, to }: Range,
-  joint: string,
-  [least, most]: readonly [number, number],
-): void {
-  for (const { angle, path } of [from, to]) {
-    if (!isAbove(angle, toRadians(most)) && !isAbove(toRadians(least), angle)) continue;
-    const message = `${path.at(-1)} is ${reading.flexionText(angle, joint)}; a target lies within ${least} to ${most} deg`;
-    reading.refuse(path, { code: 'outside-target', message });
-  }
 }
 
 /** Allowed, but a gain never lands on so few degrees alone. */

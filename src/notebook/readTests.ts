@@ -1,13 +1,25 @@
+import type { Lift } from '../mechanics/lift.ts';
 import { toRadians } from '../numeric/degrees.ts';
 import { actionNamed } from '../tables/actions.ts';
+import { checkActionRange } from './checkActionRange.ts';
+import { checkSingles } from './checkSingles.ts';
 import { complete, optional } from './complete.ts';
 import { distinctAngles } from './distinctAngles.ts';
 import type { Draft } from './draft.ts';
-import { checkDepth, checkLiftRange, type End, readRange } from './range.ts';
+import { checkDepth, checkKneeLimit, checkLiftRange, type End, readRange } from './range.ts';
 import { type Expected, isAbove, type Reading } from './reading.ts';
 import { type KnownLifts, namedLift } from './readLifts.ts';
+import { isBodyWeight, refuseNoBody } from './readLowering.ts';
 import { heightsOf, readPlace, type Standing } from './readPlace.ts';
-import type { LiftTest, NewtonMetre, Path, Radian, Test, TorqueTest } from './scenario.ts';
+import type {
+  Kilogram,
+  LiftTest,
+  NewtonMetre,
+  Path,
+  Radian,
+  Test,
+  TorqueTest,
+} from './scenario.ts';
 import type { LiftTestFile, TorqueTestFile } from './testSchema.ts';
 
 type TorqueDraft = NonNullable<Draft<TorqueTestFile>>;
@@ -48,14 +60,16 @@ export function readTests(
       key: true,
     });
   }
-  return (tests ?? []).flatMap((test, index) => {
+  const read = (tests ?? []).flatMap((test, index) => {
     if (test === undefined) return [];
     const path: Path = ['tests', index];
-    const read = isTorque(test)
+    const found = isTorque(test)
       ? torqueTest(reading, test, path)
       : liftTest(reading, test, path, around);
-    return read ? [read] : [];
+    return found ? [found] : [];
   });
+  checkSingles(reading, read, around.lifts);
+  return read;
 }
 
 const isTorque = (test: TestDraft): test is TorqueDraft => Object.hasOwn(test, 'action');
@@ -89,7 +103,9 @@ function readPoints(reading: Reading, test: TorqueDraft, path: Path): TorqueTest
     const torques = (values ?? []).flatMap((value, index) =>
       value === undefined || !unit ? [] : readTrial(reading, unit(value), [...at, index]),
     );
-    return angle === undefined ? [] : [{ angle, trials: torques, path: at }];
+    if (angle === undefined) return [];
+    checkActionRange(reading, test.action, [{ angle, path: at }], { key: true });
+    return [{ angle, trials: torques, path: at }];
   });
   return distinctAngles(reading, points, path);
 }
@@ -142,7 +158,7 @@ function liftTest(
   around: Standing & { readonly lifts: KnownLifts },
 ): LiftTest | undefined {
   const lift = namedLift(reading, test.lift, [...path, 'lift'], around.lifts);
-  const load = reading.quantity([...path, 'best'], test.best, best);
+  const load = readBest(reading, test.best, lift, [...path, 'best']);
   const read = (raw: string | undefined, at: Path) =>
     readPlace(reading, raw, at, { lift, load, ...around });
   const hasFrom = Object.hasOwn(test, 'from');
@@ -151,6 +167,7 @@ function liftTest(
   const ends: readonly End[] = [range?.from, to].filter((end) => end !== undefined);
   if (lift) checkLiftRange(reading, lift, ends);
   if (lift) checkDepth(reading, lift, to, 'range');
+  if (lift?.leading === 'knee') checkKneeLimit(reading, to, around.kneeLimit, lift.name);
   return complete<LiftTest>({
     kind: 'lift',
     lift: test.lift,
@@ -161,6 +178,17 @@ function liftTest(
     ...heightsOf(ends),
     path,
   });
+}
+
+/** The heaviest single, kg; 0 where it is the body itself. */
+function readBest(
+  reading: Reading,
+  raw: string | undefined,
+  lift: Lift | undefined,
+  path: Path,
+): Kilogram | undefined {
+  if (raw === undefined || !isBodyWeight(raw)) return reading.quantity(path, raw, best);
+  return lift && refuseNoBody(reading, lift, raw, path) ? undefined : 0;
 }
 
 function jointOf(action: string | undefined): string | undefined {

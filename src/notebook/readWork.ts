@@ -1,10 +1,12 @@
 import type { Lift } from '../mechanics/lift.ts';
 import { actionNamed } from '../tables/actions.ts';
+import { checkActionRange } from './checkActionRange.ts';
 import { checkEquipment, type EquipmentNames } from './checkEquipment.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
 import { actionNames } from './knownNames.ts';
 import type { HoldWorkFile, IsokineticWorkFile, LiftWorkFile } from './programSchema.ts';
+import { tempoHint } from './quantitySlips.ts';
 import { checkDepth, checkKneeLimit, checkLiftRange, readRange } from './range.ts';
 import { readIsokinetic } from './readIsokinetic.ts';
 import type { Reading } from './reading.ts';
@@ -57,7 +59,6 @@ function readLift(
   around: Surroundings,
 ): LiftWork | undefined {
   const lift = namedLift(reading, work.lift, [...path, 'lift'], around.lifts);
-  const joint = lift?.leading ?? 'knee';
   const load = readLiftLoad(reading, work, lift, path);
   const mass = load?.kind === 'mass' ? load.mass : undefined;
   const range = readRange(reading, work, path, (raw, at) =>
@@ -65,7 +66,7 @@ function readLift(
   );
   if (lift && range) checkLiftRange(reading, lift, [range.from, range.to]);
   if (lift) checkDepth(reading, lift, range?.to, 'range');
-  if (joint === 'knee') checkKneeLimit(reading, range?.to, around.kneeLimit, work.lift ?? 'work');
+  if (lift?.leading === 'knee') checkKneeLimit(reading, range?.to, around.kneeLimit, lift.name);
   checkEquipment(reading, work, lift, path, around.equipment);
   return complete<LiftWork>({
     kind: 'lift',
@@ -108,15 +109,17 @@ function readHold(
 ): HoldWork | undefined {
   const lift = namedLift(reading, work.hold, [...path, 'hold'], around.lifts, actionNames);
   const action = work.hold === undefined ? undefined : actionNamed(work.hold);
-  const joint = lift?.leading ?? action?.joint ?? 'knee';
+  const joint = lift?.leading ?? action?.joint;
   const at = readPlace(reading, work.at, [...path, 'at'], {
     lift,
     joint: action?.joint,
     ...around,
   });
+  const isKnown = checkActionRange(reading, work.hold, [at]);
   if (lift && at) checkLiftRange(reading, lift, [at]);
   if (lift) checkDepth(reading, lift, at, 'hold');
-  if (joint === 'knee') checkKneeLimit(reading, at, around.kneeLimit, `hold of ${work.hold}`);
+  if (isKnown && joint === 'knee')
+    checkKneeLimit(reading, at, around.kneeLimit, `hold of ${work.hold}`);
   checkAgainst(reading, work, lift, path);
   return complete<HoldWork>({
     kind: 'hold',
@@ -168,6 +171,7 @@ function readTempo(reading: Reading, raw: string, path: Path): LiftWork['tempo']
     }
   }
   const message = `tempo is "${raw}"; write seconds lowering, held at the bottom and lifting, for example 3-0-1`;
-  reading.refuse(path, { code: 'bad-tempo', message });
+  const hint = tempoHint(raw);
+  reading.refuse(path, { code: 'bad-tempo', message, ...optional('hint', hint) });
   return undefined;
 }

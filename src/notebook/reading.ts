@@ -87,6 +87,7 @@ export class Reading {
    *
    * Knee and hip follow the file's convention; an ankle is always counted from neutral.
    *
+   * @param joint undefined if it is not known which: then only the unit is checked
    * @param options.key the angle is itself the name of a value, as in `40 deg: [118]`
    * @param options.heights the value may also be a height, which a depth word is told
    * @returns undefined after a problem, and in a file without a convention; never throws
@@ -94,11 +95,11 @@ export class Reading {
   angle(
     path: Path,
     raw: string | undefined,
-    joint: string,
+    joint: string | undefined,
     { key = false, heights = false }: { readonly key?: boolean; readonly heights?: boolean } = {},
   ): Radian | undefined {
     if (raw === undefined) return undefined;
-    if (joint === 'knee' && isDepthWord(raw)) {
+    if ((joint ?? 'knee') === 'knee' && isDepthWord(raw)) {
       this.refuse(path, { ...this.depthComplaint(lastName(path), raw, heights), key });
       return undefined;
     }
@@ -106,11 +107,21 @@ export class Reading {
     const quantity = readQuantity(raw, 'angle', this.units, example);
     const written = this.valueOf(path, quantity, key);
     if (written === undefined || this.convention === undefined) return undefined;
-    const isIncluded = this.convention === 'included' && includedJoints.has(joint);
-    const flexion = withoutDust(isIncluded ? halfTurn - written : written);
+    const flexion = withoutDust(this.turns(joint) ? halfTurn - written : written);
     const complaint = joint === 'knee' ? this.kneeComplaint(flexion) : undefined;
     if (complaint) this.refuse(path, { ...complaint, key });
     return complaint ? undefined : flexion;
+  }
+
+  /** Whether this file's angles of a joint fall while it bends; never throws. */
+  turns(joint: string | undefined): boolean {
+    return this.convention === 'included' && includedJoints.has(joint ?? 'knee');
+  }
+
+  /** A stretch of angles, given in degrees of flexion, as this file writes it; never throws. */
+  spanText([least, most]: readonly [number, number], joint: string): string {
+    if (!this.turns(joint)) return `${least} to ${most} deg`;
+    return `${180 - least} to ${180 - most} deg included`;
   }
 
   /** Writes a knee or hip angle as this file does, in degrees; never throws. */
@@ -122,9 +133,7 @@ export class Reading {
   /** The same, and as flexion of a joint, which limits and lifts are stated in; never throws. */
   flexionText(flexion: Radian, joint = 'knee'): string {
     const anatomical = `${degreesText(flexion)} deg of ${jointMotion(joint)}`;
-    return this.convention === 'included' && includedJoints.has(joint)
-      ? `${this.angleText(flexion)} (${anatomical})`
-      : anatomical;
+    return this.turns(joint) ? `${this.angleText(flexion)} (${anatomical})` : anatomical;
   }
 
   private depthComplaint(name: string, raw: string, heights: boolean): Complaint {

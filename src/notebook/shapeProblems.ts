@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import { didYouMean } from './didYouMean.ts';
 import { exampleAt, exampleText } from './exampleAt.ts';
+import { fittingExample } from './fittingExample.ts';
 import { colonHint, isCutFormula, meantName, quoteFormula, unknownNameHint } from './nameHint.ts';
 import type { Problem } from './problem.ts';
-import { bareNumberHint } from './quantitySlips.ts';
+import { bareNumberHint, tempoHint } from './quantitySlips.ts';
 import type { Path } from './scenario.ts';
 import { meantOption, schemaAt, unwrap, valueAt } from './schemaAt.ts';
 import type { Source } from './source.ts';
@@ -77,7 +78,9 @@ function ownExample(schema: z.core.$ZodType, message: string, path: Path, source
 
 function missingHint(schema: z.core.$ZodType, path: Path, source: Source): string | undefined {
   const name = path.at(-1);
-  const example = exampleAt(schema, path, source.value);
+  const own = exampleAt(schema, path, source.value, 'flexion');
+  const fitting = fittingExample(path, source.value, own);
+  const example = fitting === own ? exampleAt(schema, path, source.value) : fitting;
   if (typeof name !== 'string' || example === undefined) return undefined;
   return `add for example "${name}: ${exampleText(example)}"`;
 }
@@ -97,6 +100,7 @@ function valueHint(
   }
   if (issue.code === 'invalid_union') return headHint(schema, path, source);
   if (issue.code !== 'invalid_type') return undefined;
+  if (path.at(-1) === 'tempo' && typeof value === 'number') return tempoHint(String(value));
   if (issue.expected !== 'string' && typeof value === 'string') {
     const name = path.at(-1);
     const isNumber = issue.expected === 'number' || issue.expected === 'int';
@@ -126,9 +130,22 @@ function unknownKey(schema: z.core.$ZodType, path: Path, key: string, source: So
   const known = parent instanceof z.ZodObject ? Object.keys(parent.shape) : [];
   const where = path.length > 0 ? ` in ${pathName(path)}` : '';
   const beside: readonly unknown[] = Object.values(Object(valueAt(source.value, path)));
-  const hint = beside.some(isCutFormula) ? quoteFormula : unknownNameHint(key, known);
+  const inside = parent instanceof z.ZodObject ? groupOf(parent, key) : undefined;
+  const hint = beside.some(isCutFormula)
+    ? quoteFormula
+    : inside === undefined
+      ? unknownNameHint(key, known)
+      : `it belongs inside ${inside}: write ${inside}: { ${key}: … }`;
   const at = source.at([...path, key], { key: true });
   return { code: 'unknown-key', message: `unknown name "${key}"${where}`, at, hint };
+}
+
+/** The group among a group's values that holds a name, if one does. */
+function groupOf({ shape }: z.ZodObject, key: string): string | undefined {
+  return Object.keys(shape).find((name) => {
+    const child = unwrap(shape[name]);
+    return child instanceof z.ZodObject && Object.hasOwn(child.shape, key);
+  });
 }
 
 function meantBranch(

@@ -38,7 +38,22 @@ function liftedLoad(planned: PlannedExercise, rig: string, felt: string): string
   const lowered = lowering
     ? ` Lowered with ${kilograms(lowering.load)}; the most under control is ${roughly(lowering.heaviest)}.`
     : '';
-  return ` with ${kilograms(load)}${rig}, ${percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${howKnown(planned)}).${felt} The heaviest single would be lost at ${degrees(single.at.angle)}, by the ${actions[single.at.action].muscles}.${lowered}`;
+  const weight = load === 0 ? 'with the body alone' : `with ${kilograms(load)}`;
+  return ` ${weight}${rig}, ${overSingle(planned, load, heaviest, alike)}.${felt} The heaviest single would be lost at ${degrees(single.at.angle)}, by the ${actions[single.at.action].muscles}.${lowered}`;
+}
+
+/** The load over the heaviest single: by kilograms, or by all that is asked where the body counts. */
+function overSingle(
+  planned: PlannedExercise,
+  load: number,
+  heaviest: number,
+  alike: string,
+): string {
+  const { wholeShare } = planned;
+  if (wholeShare === undefined)
+    return `${load === 0 ? 'none' : percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${howKnown(planned)})`;
+  const single = heaviest > 0 ? `${kilograms(heaviest)} added` : 'the body alone';
+  return `${percent(wholeShare)} of what the heaviest single over this range${alike} asks, body included (${single}, ${howKnown(planned)}); how often it can be lifted is read from that share`;
 }
 
 function loweredLoad(planned: PlannedExercise, rig: string, felt: string): string {
@@ -71,11 +86,13 @@ function underControl(control: Control, planned: PlannedExercise): string {
 const nearStraight = 0.36;
 
 /** Loads that rest on thin ground. */
-function unsure({ exercise, heaviest }: PlannedExercise): string {
+function unsure({ exercise, heaviest, wholeShare }: PlannedExercise): string {
   if (exercise.kind !== 'lift' || !heaviest) return '';
   if (heaviest.at.action === 'knee extension' && heaviest.at.angle < nearStraight)
     return ' So near straight, strength is little known: treat this load as a guess and enter your own in kg.';
-  if (exercise.range.lift.support === 'feet' && exercise.load < 20)
+  const { load, range } = exercise;
+  const isUnderBar = range.lift.support === 'feet' && wholeShare === undefined && load > 0;
+  if (isUnderBar && load < 20)
     return ' That is less than an empty bar: test the lift before planning it.';
   return '';
 }

@@ -30,12 +30,15 @@ export function singlesSection({ singlesBefore, ranking, scenario }: Results): S
             `${range.lift.name} ${degrees(range.to)}${tested(range.lift.name, range.to) ? ' (tested)' : ''}`,
             kilograms(load),
             `${degrees(at.angle)}, ${actions[at.action].muscles}`,
-            ...ranking.map(({ program }) =>
-              signedPercent((program.singlesAfter[i]?.load ?? load) / load - 1),
-            ),
+            ...ranking.map(({ program }) => changeOf(load, program.singlesAfter[i]?.load ?? load)),
           ]),
         },
       ],
     },
   ];
+}
+
+/** In per cent; from next to nothing added to the body, in kilograms. */
+function changeOf(before: number, after: number): string {
+  return before < 1 ? `+${kilograms(after - before)}` : signedPercent(after / before - 1);
 }

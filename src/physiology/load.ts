@@ -26,6 +26,20 @@ export function loweringLoadOf(rule: LoweringRule, lifted: number): number {
 export function loadOf(rule: LoadRule, heaviest: number, reps: number): number {
   if (rule.kind === 'mass') return rule.mass;
   if (rule.kind === 'share') return rule.share * heaviest;
-  const possible = rule.kind === 'reserve' ? reps + rule.reps : rule.reps;
-  return shareForRepetitions(possible) * heaviest;
+  return shareForRepetitions(repetitionsOf(rule, reps)) * heaviest;
+}
+
+/**
+ * Repetitions that a load allows, where that is how it is stated.
+ *
+ * @param reps repetitions of the set
+ */
+export function repetitionsOf(
+  rule: Extract<LoadRule, { readonly reps: number }>,
+  reps: number,
+): number;
+export function repetitionsOf(rule: LoadRule, reps: number): number | undefined;
+export function repetitionsOf(rule: LoadRule, reps: number): number | undefined {
+  if (rule.kind === 'reserve') return reps + rule.reps;
+  return rule.kind === 'repetition maximum' ? rule.reps : undefined;
 }

@@ -1,7 +1,7 @@
 import { standardGravity } from '../mechanics/forces.ts';
 import type { Lift } from '../mechanics/lift.ts';
 import { toRadians } from '../numeric/degrees.ts';
-import { isAction } from '../tables/actions.ts';
+import { type ActionName, isAction } from '../tables/actions.ts';
 import { liftNamed } from '../tables/lifts.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
 import { heaviestLoad, stickingPoint } from './heaviestLoad.ts';
@@ -15,6 +15,8 @@ export interface HeldLoad {
   /** The weight of the load, N: what a bar that cannot move is pushed with. */
   readonly push: number;
   readonly effort: number;
+  /** The action that it asks most, where it asks any. */
+  readonly action?: ActionName;
   readonly state: 'found' | 'unbalanced' | 'nothing asked' | 'too heavy';
   /** Heaviest single over all that this body can do of the lift, kg; 0 if it cannot be balanced. */
   readonly fullSingle: number;
@@ -35,7 +37,8 @@ export function planHold(
   const strength = liftFactor(athlete, range);
   const capacity = restingCapacity(athlete);
   const load = heaviestLoad(range, athlete.body, capacity, effort * strength).load;
-  const reached = stickingPoint(range, athlete.body, capacity, load).effort / strength;
+  const { effort: most, action } = stickingPoint(range, athlete.body, capacity, load);
+  const reached = most / strength;
   return {
     exercise: { ...common, of: { range, load } },
     samples: [],
@@ -43,6 +46,7 @@ export function planHold(
       load,
       push: load * standardGravity,
       effort: reached,
+      ...(reached > 0 && Number.isFinite(reached) ? { action } : {}),
       state: holdState(reached, effort),
       fullSingle: fullSingle(lift, athlete),
     },

@@ -34,6 +34,13 @@ export interface PlannedExercise {
   readonly shared?: SharedPosture | undefined;
   /** What chains and bands add along the range; only where there are any. */
   readonly rigUse?: RigUse | undefined;
+  /**
+   * What is asked at the hardest angle over what the heaviest single asks, body included; where
+   * repetitions are counted on that.
+   */
+  readonly wholeShare?: number;
+  /** Repetitions that the load was to allow, and those possible with the body alone, if fewer. */
+  readonly lessThanBody?: { readonly wanted: number; readonly possible: number };
   /** True when the range's own tested single was used for the load. */
   readonly tested: boolean;
 }

@@ -1,6 +1,7 @@
 import { demandOf } from '../mechanics/demand.ts';
 import { type ActionName, actionNames, actions, byAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
+import { countsWholeEffort } from '../tables/bodyLifts.ts';
 import { coefficientsFor, oneWeekLater } from './adaptation.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
 import { DoseCollector } from './dose.ts';
@@ -125,8 +126,9 @@ class WeekOfTraining {
   }
 
   /** What is really lifted and lowered this week. */
-  private liftToday({ range, load, heaviest, lowering }: LiftExercise): LiftToday {
+  private liftToday(exercise: LiftExercise): LiftToday {
     const { athlete, block } = this;
+    const { range, load, heaviest, lowering } = exercise;
     const strength = liftFactor(athlete, range);
     const samplesWith = (kg: number) => samplesOf(range, athlete, kg, strength);
     const progressed = (1 + block.progress) ** (this.week - 1);
@@ -136,7 +138,8 @@ class WeekOfTraining {
     // the heaviest load each week.
     const now = stickingPoint(range, athlete.body, this.capacity, planned).effort / strength;
     const stronger = Math.max(hardestEffort(asPlanned) / now, 1);
-    const lifted = Math.min(planned, heaviest * stronger);
+    const lifted =
+      countsBody(exercise) && now <= 1 ? planned : Math.min(planned, heaviest * stronger);
     const samples = lifted < planned ? samplesWith(lifted) : asPlanned;
     const lowered = lowering
       ? samplesWith(Math.min(lowering.load * progressed, lowering.heaviest * stronger))
@@ -146,15 +149,14 @@ class WeekOfTraining {
 
   /** Capacity left at each repetition that can be done of a set; fewer than wanted are told. */
   private repetitionsDone(
-    { reps, heaviest, lowerOnly }: LiftExercise,
+    lift: LiftExercise,
     exercise: number,
     { load, stronger, samples }: LiftToday,
   ): number[] {
-    const fresh = freshness(reps, {
-      share: heaviest > 0 ? load / heaviest : 0,
-      shareNow: heaviest > 0 ? load / (heaviest * stronger) : 0,
-      hardest: hardestEffort(samples) / (lowerOnly ? loweringLimit : 1),
-    });
+    const { reps, heaviest, lowerOnly } = lift;
+    const hardest = hardestEffort(samples) / (lowerOnly ? loweringLimit : 1);
+    const share = countsBody(lift) ? hardest : heaviest > 0 ? load / heaviest : 0;
+    const fresh = freshness(reps, { share, shareNow: share / stronger, hardest });
     const done = fresh.length;
     if (done < reps) this.shortfalls.push({ week: this.week, exercise, done, wanted: reps });
     return fresh;
@@ -199,6 +201,10 @@ class WeekOfTraining {
     };
   }
 }
+
+/** Whether repetitions count on all that is asked, body included. */
+const countsBody = ({ range, heaviest, lowerOnly }: LiftExercise) =>
+  !lowerOnly && countsWholeEffort(range.lift, heaviest);
 
 /** Actions that any posture of a lift asks for. */
 function actionsAsked(samples: readonly Sample[]): ActionName[] {

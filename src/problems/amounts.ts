@@ -1,9 +1,14 @@
+import type { Lift } from '../mechanics/lift.ts';
 import { toDegrees } from '../numeric/degrees.ts';
 
 /** Amounts as a problem says them: whole degrees, and no more digits than a gym reads. */
 export const degreesOf = (angle: number) => `${Math.round(toDegrees(angle))}°`;
 export const metres = (length: number) => `${length.toFixed(2)} m`;
 export const kg = (mass: number) => `${mass.toFixed(mass < 100 ? 1 : 0)} kg`;
+
+/** Where balance is looked for: over the foot, under the bar, or on a seat, nowhere. */
+export const overWhat = ({ support }: Lift): string =>
+  support === 'seat' ? '' : support === 'bar' ? ', hanging from the bar,' : ' over the foot';
 
 /** "from 0° to 110°". */
 export const stretchOf = ({ from, to }: { readonly from: number; readonly to: number }) =>

@@ -6,7 +6,7 @@ import type { LiftTest, LiftWork } from '../notebook/scenario.ts';
 import type { Source } from '../notebook/source.ts';
 import { toDegrees, toRadians } from '../numeric/degrees.ts';
 import { jointReachDeg } from '../tables/segmentEnds.ts';
-import { degreesOf } from './amounts.ts';
+import { degreesOf, overWhat } from './amounts.ts';
 
 /**
  * Whether a declared lift can be stood in at all: a problem if nowhere in its range, a note if only
@@ -47,7 +47,7 @@ export function unbalanced(
   const nearest = held ? `; it can be from ${Math.round(held[0])}° to ${Math.round(held[1])}°` : '';
   return {
     code: 'cannot-balance',
-    message: `the ${entry.lift} to ${degreesOf(entry.to)} cannot be held in balance over the foot with this body${nearest}`,
+    message: `the ${entry.lift} to ${degreesOf(entry.to)} cannot be held in balance${overWhat(lift)} with this body${nearest}`,
     at: source.at([...entry.path, 'to']),
     hint: 'check the segment lengths and the ankle limit, or end the range earlier',
   };

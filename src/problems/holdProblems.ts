@@ -8,7 +8,7 @@ import { degreesOf } from './amounts.ts';
 export function holdProblems(
   source: Source,
   work: HoldWork,
-  { state, effort }: HeldLoad,
+  { state, effort, action }: HeldLoad,
 ): Problem[] {
   if (state === 'found') return [];
   const at = degreesOf(work.at);
@@ -22,7 +22,7 @@ export function holdProblems(
       code: 'empty-hold',
       message: messages[state],
       at: source.at([...work.path, 'at']),
-      hint: 'choose another angle, or hold the joint action itself (hold: knee extension)',
+      hint: `choose another angle, or hold the joint action itself${action === undefined ? '' : ` (hold: ${action})`}`,
     },
   ];
 }

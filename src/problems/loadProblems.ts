@@ -38,12 +38,14 @@ function liftProblems(
     return lowering.control.state === 'unbalanced'
       ? [unbalanced(source, work, range.lift, body)]
       : loweredProblems(source, work, lowering);
-  if (heaviest <= 0) {
+  const light = bodyProblem(source, work, plan, load);
+  if (light) return [light];
+  if (heaviest <= 0 && !plan.tested) {
     if (weak) return [tooWeak(source, work, weak)];
     const { unbalancedAt } = rigUse ?? {};
     return unbalancedAt === undefined
       ? [unbalanced(source, work, range.lift, body)]
-      : [unbalancedRig(source, work, load, unbalancedAt)];
+      : [unbalancedRig(source, work, range.lift, load, unbalancedAt)];
   }
   if (heaviest > mostSensible) return [nothingAsked(source, work)];
   return [
@@ -52,6 +54,28 @@ function liftProblems(
       : rigProblems(source, work, plan, range.lift)),
     ...(lowering ? heavierProblems(source, work, lowering, load) : []),
   ];
+}
+
+/** A share, a repetition maximum or a reserve that comes to less than the body itself. */
+function bodyProblem(
+  source: Source,
+  work: LiftWork,
+  { wholeShare, tested, lessThanBody }: PlannedExercise,
+  load: number,
+): Problem | undefined {
+  if (wholeShare === undefined || load > 0) return undefined;
+  const lift = `${work.lift} ${stretchOf(work)}`;
+  const at = source.at([...work.path, work.load.kind === 'reserve' ? 'reserve' : 'load']);
+  if (work.load.kind === 'share' && tested) {
+    const message = `the tested single of the ${lift} is the body alone, so a share of it is no load`;
+    const hint = 'write load: body weight, or let bands help';
+    return { code: 'no-share', message, at, hint };
+  }
+  if (!lessThanBody) return undefined;
+  const { wanted, possible } = lessThanBody;
+  const message = `by what is known of this athlete’s strength the ${lift} can be done about ${possible === 1 ? 'once' : `${possible} times`} with the body alone, so a load for ${wanted} is less than the body`;
+  const hint = 'write load: body weight with fewer repetitions, or let bands help';
+  return { code: 'less-than-body', message, at, hint };
 }
 
 /** No gym holds more, kg; a heavier single means that the load acts where it turns no joint. */
@@ -100,7 +124,7 @@ function tooHeavy(
   const key = work.load.kind === 'reserve' ? 'reserve' : 'load';
   return {
     code: 'too-heavy',
-    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} ${stretchOf(work)} is ${kg(most)} (${known}${where}${on})`,
+    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} ${stretchOf(work)} is ${most > 0 ? kg(most) : 'the body alone'} (${known}${where}${on})`,
     at: source.at([...work.path, key]),
     hint: 'lower the load, shorten the range, or add a tested best for this range if it is higher',
   };

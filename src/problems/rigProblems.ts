@@ -3,14 +3,14 @@ import type { Problem } from '../notebook/problem.ts';
 import type { LiftWork, Program } from '../notebook/scenario.ts';
 import type { Source } from '../notebook/source.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
-import { degreesOf, kg, metres, stretchOf } from './amounts.ts';
+import { degreesOf, kg, metres, overWhat, stretchOf } from './amounts.ts';
 
 /** Bands stretched beyond what can be said of them, or a rig that leaves the load no balance. */
 export function rigProblems(
   source: Source,
   work: LiftWork,
   { rigUse: use }: PlannedExercise,
-  { support }: Lift,
+  lift: Lift,
 ): Problem[] {
   if (!use) return [];
   const { load, least, bands, samples, unbalancedAt } = use;
@@ -27,7 +27,7 @@ export function rigProblems(
       },
     ];
   // A body that hangs from a bar may well be carried by more than the weight on its belt.
-  if (least && support !== 'bar' && load + least.added < 0)
+  if (least && lift.support !== 'bar' && load + least.added < 0)
     return [
       {
         code: 'bar-floats',
@@ -36,20 +36,21 @@ export function rigProblems(
         hint: `use weaker bands, fix them lower, or load more than ${kg(-least.added)}`,
       },
     ];
-  return unbalancedAt === undefined ? [] : [unbalancedRig(source, work, load, unbalancedAt)];
+  return unbalancedAt === undefined ? [] : [unbalancedRig(source, work, lift, load, unbalancedAt)];
 }
 
 /** A range that the load cannot go through in balance once the chains or bands are on. */
 export function unbalancedRig(
   source: Source,
   work: LiftWork,
+  lift: Lift,
   load: number,
   angle: number,
 ): Problem {
   const key = work.bands === undefined ? 'chains' : 'bands';
   return {
     code: 'cannot-balance',
-    message: `with ${load > 0 ? `${kg(load)} and ` : ''}the ${key} "${work[key]}" the ${work.lift} cannot be held in balance over the foot at ${degreesOf(angle)}`,
+    message: `with ${load > 0 ? `${kg(load)} and ` : ''}the ${key} "${work[key]}" the ${work.lift} cannot be held in balance${overWhat(lift)} at ${degreesOf(angle)}`,
     at: source.at([...work.path, key]),
     hint:
       key === 'bands'

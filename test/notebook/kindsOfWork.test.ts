@@ -123,13 +123,15 @@ describe('isokinetic work: what is refused', () => {
       'knee extension, from: 10 deg',
       'hip flexion, from: -30 deg',
       [
-        '32 [-30 deg] from is -30 deg of hip flexion; strength in hip flexion is known from -10 to 120 deg',
+        '32 [-30 deg] from is -30 deg of hip flexion; strength in hip flexion is known from -10 to 120 deg | write an angle within that; the hip counts from 0 deg (thigh in line with the trunk), flexion positive',
       ],
     ],
     [
       'from: 10 deg, to: 100 deg',
       'from: 100 deg, to: 10 deg',
-      ['32 [100 deg] from is 100 deg and to is 10 deg; from must be the smaller one'],
+      [
+        '32 [100 deg] from is 100 deg and to is 10 deg; from must be the smaller one | write from: 10 deg, to: 100 deg',
+      ],
     ],
     [
       'way: both',

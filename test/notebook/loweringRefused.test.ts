@@ -29,17 +29,10 @@ describe('lowering: what is refused', () => {
       ],
     ],
     [
-      '80 %',
-      'body weight',
-      [
-        '32 [body weight] load is body weight; that is read for work that is lowered only | write what is added to the body, such as reserve: 2 or 5 kg, or add lower only: yes',
-      ],
-    ],
-    [
       'back squat, from: 0 deg, to: 115 deg, load: 80 %',
       'machine knee extension, from: 10 deg, to: 100 deg, load: body weight, lower only: yes',
       [
-        "32 [body weight] load is body weight, but machine knee extension lowers a machine's or a cable's weight | write the load, such as 40 kg",
+        "32 [body weight] load is body weight, but machine knee extension moves a machine's or a cable's weight | write that weight, such as 20 kg",
       ],
     ],
     [

@@ -18,7 +18,9 @@ describe('plain sense', () => {
     [
       target,
       'from: 100 deg, to: 75 deg',
-      ['23 [100 deg] from is 100 deg and to is 75 deg; from must be the smaller one'],
+      [
+        '23 [100 deg] from is 100 deg and to is 75 deg; from must be the smaller one | write from: 75 deg, to: 100 deg',
+      ],
     ],
     [
       squat,
@@ -109,7 +111,7 @@ describe('plain sense', () => {
   test('a target ends at 140 deg even without a limit of the athlete', async () => {
     const text = changed([', knee flexion: 125 deg', ''], [target, 'from: 75 deg, to: 145 deg']);
     expect(await told(text)).toEqual([
-      '23 [145 deg] to is 145 deg of knee flexion; a target lies within 0 to 140 deg',
+      '23 [145 deg] to is 145 deg of knee flexion; strength in knee extension is known from 0 to 140 deg | write an angle within that; the knee counts from 0 deg (straight), flexion positive',
     ]);
   });
 
