@@ -98,6 +98,9 @@ function peakAngle(values: OverAngles, { from, to }: AngleRange): number {
 /** Differences below this (share) are never told apart, however small the gains: a working value. */
 const leastMargin = 0.02;
 
+/** Gains below this round to 0 %: nothing of the work lands, and nothing ties with the best. */
+const nothing = 0.005;
+
 /** A program's place, 1 for the best. */
 export interface Placed<P> {
   readonly program: P;
@@ -111,6 +114,8 @@ export interface Placed<P> {
 /**
  * Orders programs by mean gain in the target, equal gains by hit share, then by name so that the
  * order never depends on the order of writing.
+ *
+ * A program that adds nothing ties with none, however little the best adds.
  *
  * @param blur differences below this share of the best gain cannot be told apart
  * @param miss typical miss as a share of the gain itself
@@ -131,6 +136,10 @@ export function rank<P extends { readonly name: string; readonly landing: Landin
     program,
     place: i + 1,
     margin: Math.max(miss * Math.abs(program.landing.meanGain), leastMargin),
-    tiesWithBest: best - program.landing.meanGain <= Math.max(blur * Math.abs(best), leastMargin),
+    tiesWithBest: i === 0 || cannotTell(best, program.landing.meanGain, blur),
   }));
+}
+
+function cannotTell(best: number, gain: number, blur: number): boolean {
+  return gain >= nothing && best - gain <= Math.max(blur * Math.abs(best), leastMargin);
 }

@@ -118,12 +118,12 @@ function bearsOnShoulders(exercise: Exercise): boolean {
   return resistance.kind === 'mass' && resistance.along >= 0.9 && resistance.below === undefined;
 }
 
-/** The numbers alone, for the ranking table. */
+/** The numbers alone, "(3)", for the ranking table. */
 export function cautionMarks(
   program: ProgramResult,
   results: Pick<Results, 'ranking' | 'singlesBefore'>,
 ): string[] {
-  return tripped(program, results).map(({ number }) => String(number));
+  return [...new Set(tripped(program, results).map(({ number }) => `(${number})`))];
 }
 
 /** A load, the range it is worked in, and for a hold the model's single over the whole lift. */

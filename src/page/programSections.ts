@@ -7,6 +7,7 @@ import { tripped } from './cautions.ts';
 import { chartFrame } from './chartFrame.ts';
 import { exerciseLine } from './exerciseLine.ts';
 import type { Block, Section } from './report.ts';
+import { shortfallSentence } from './shortfallWords.ts';
 import {
   capital,
   degrees,
@@ -27,7 +28,9 @@ export function programSections(results: Results): Section[] {
         kind: 'list',
         items: program.program.work.flatMap((work, i) => {
           const planned = program.plan.exercises[i];
-          return planned ? [exerciseLine(work, planned, results)] : [];
+          return planned
+            ? [exerciseLine(work, planned, results) + shortfallSentence(program, i)]
+            : [];
         }),
       },
       ...demandBlocks(program, results),
@@ -124,17 +127,10 @@ function demandSentence(lifts: readonly PlannedExercise[], action: ActionName): 
 }
 
 function landingSentence(program: ProgramResult): string {
-  const [first] = program.state.shortfalls;
   const most = program.bands.reduce((a, b) => (b.hardSets > a.hardSets ? b : a));
-  const lands =
-    most.hardSets > 0
-      ? `Most of the work lands at ${rangeDegrees(most.from, most.to)}.`
-      : 'None of the work lands on this joint.';
-  if (!first) return lands;
-  const short = `(${first.done} of ${first.wanted})`;
-  return first.week === 1
-    ? `${lands} With this load not all repetitions can be done ${short}.`
-    : `${lands} From week ${first.week} on not all repetitions can be done ${short}: the load rises faster than the strength.`;
+  return most.hardSets > 0
+    ? `Most of the work lands at ${rangeDegrees(most.from, most.to)}.`
+    : 'None of the work lands on these muscles at these angles.';
 }
 
 function bandTable(program: ProgramResult): Block {
