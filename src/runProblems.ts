@@ -10,6 +10,7 @@ import type { HeldLoad } from './physiology/planHold.ts';
 import type { PlannedLowering } from './physiology/planLowering.ts';
 import type { PlannedExercise } from './physiology/planProgram.ts';
 import { actions } from './tables/actions.ts';
+import { notModelled } from './tables/partlyModelled.ts';
 import { jointReachDeg } from './tables/segmentEnds.ts';
 
 /** Tested singles that sit oddly beside the other tests: allowed, but worth a look. */
@@ -20,7 +21,10 @@ export function testRemarks(
   place: number,
 ): Problem[] {
   const own = calibrations[place];
-  if (!own || isPlausible(own.factor, calibrations, test.lift)) return [];
+  if (!own) return [];
+  const missing = notModelled(test.lift);
+  if (missing !== undefined) return [notJudged(source, test, missing)];
+  if (isPlausible(own.factor, calibrations, test.lift)) return [];
   return [
     {
       code: 'odd-test',
@@ -29,6 +33,16 @@ export function testRemarks(
       hint: 'check unit, depth and date; forecasts for this lift rest on it',
     },
   ];
+}
+
+/** A test that the model has nothing to set against. */
+function notJudged(source: Source, test: LiftTest, missing: string): Problem {
+  return {
+    code: 'not-judged',
+    message: `the model cannot judge the tested ${test.lift} of ${kg(test.best)} to ${degreesOf(test.to)}: ${missing} are not in the tables`,
+    at: source.at([...test.path, 'best']),
+    hint: 'nothing to correct; what is said of this lift rests on the test alone',
+  };
 }
 
 /**
@@ -249,13 +263,15 @@ function tooHeavyToLower(
   load: number,
   most: number,
 ): Problem {
+  // What can just be lowered is a single, as what can just be lifted is.
+  const once = key === 'load' && work.reps > 1 ? ' for one repetition and less for more' : '';
   const [limit, advice] =
     most < 1
       ? ['the body alone', 'write load: body weight']
-      : [`about ${Math.floor(most)} kg`, `write at most ${Math.floor(most)} kg`];
+      : [`about ${Math.floor(most)} kg`, `write at most ${Math.floor(most)} kg${once}`];
   return {
     code: 'too-heavy',
-    message: `${kg(load)} is more than can be lowered under control: the most in the ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${limit}`,
+    message: `${kgAbove(load, most)} is more than can be lowered under control: the most in the ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${limit}`,
     at: source.at([...work.path, key]),
     hint: `${advice}, or shorten the range`,
   };
@@ -309,7 +325,7 @@ function tooHeavy(source: Source, work: LiftWork, load: number, plan: PlannedExe
   const key = work.load.kind === 'reserve' ? 'reserve' : 'load';
   return {
     code: 'too-heavy',
-    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${kg(most)} (${known}${where}${on})`,
+    message: `${kgAbove(load, most)} is more than this posture can hold: the heaviest ${work.lift} from ${degreesOf(work.from)} to ${degreesOf(work.to)} is ${kg(most)} (${known}${where}${on})`,
     at: source.at([...work.path, key]),
     hint: 'lower the load, shorten the range, or add a tested best for this range if it is higher',
   };
@@ -317,4 +333,8 @@ function tooHeavy(source: Source, work: LiftWork, load: number, plan: PlannedExe
 
 const degreesOf = (angle: number) => `${Math.round((angle * 180) / Math.PI)}°`;
 const metres = (length: number) => `${length.toFixed(2)} m`;
-const kg = (mass: number) => `${mass.toFixed(mass < 100 ? 1 : 0)} kg`;
+/** To half kilograms, as the reports say it. */
+const kg = (mass: number) => `${Math.round(2 * mass) / 2} kg`;
+/** A load that is more than another: to a tenth upward where half kilograms do not tell them apart. */
+const kgAbove = (load: number, most: number) =>
+  kg(load) === kg(most) ? `${Math.ceil(10 * load - 1e-9) / 10} kg` : kg(load);

@@ -89,7 +89,7 @@ const isBodyAlone = (work: Work) =>
 function hardLowering(work: Work): string[] {
   if (work.kind === 'isokinetic')
     return work.ways.includes('lowering') && work.effort >= hardEffort
-      ? ['its machine draws out muscles that resist hard']
+      ? ['its machine forces muscles to lengthen while they resist hard']
       : [];
   if (work.kind !== 'lift') return [];
   if (work.lowerOnly || work.loweringLoad) return ['it lowers more than it lifts'];

@@ -3,6 +3,8 @@ import type { Control } from '../physiology/planLowering.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
 import type { Results } from '../run.ts';
 import { actions, isAction, jointWords } from '../tables/actions.ts';
+import { barLifts, emptyBar } from '../tables/barLifts.ts';
+import { notModelled } from '../tables/partlyModelled.ts';
 import { loweringStrength } from '../tables/strength.ts';
 import { heightSentences } from './heightWords.ts';
 import { feltSentence, isRubberEstimate, rigClause } from './rigWords.ts';
@@ -75,7 +77,7 @@ function liftLine(work: LiftWork, planned: PlannedExercise, scenario: Results['s
   const lowered = lowering
     ? ` Lowered with ${kilograms(lowering.load)}; the most under control is ${roughly(lowering.heaviest)}.`
     : '';
-  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}${rig}, ${percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${known}).${felt} The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${lowered}${heightSentences(work, jointOf(planned))}${unsure(planned)}`;
+  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}${rig}, ${percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${known}).${felt} The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${lowered}${heightSentences(work, jointOf(planned))}${unsure(planned)}${beyondTheModel(work, planned)}${lighterThanBar(work, planned)}`;
 }
 
 function loweredLine(work: LiftWork, planned: PlannedExercise, { scenario }: Results): string {
@@ -90,17 +92,18 @@ function loweredLine(work: LiftWork, planned: PlannedExercise, { scenario }: Res
   const { load, heaviest, control } = lowering;
   const rig = rigClause(work);
   const felt = feltSentence(planned, isRubberEstimate(work, scenario));
+  const beyond = beyondTheModel(work, planned);
   if (load === 0)
-    return `${head}, with the body alone${rig}.${felt} ${underControl(control, planned)}${heights}`;
+    return `${head}, with the body alone${rig}.${felt} ${underControl(control, planned)}${heights}${beyond}`;
   const share =
     single.load > 0
       ? ` (the heaviest single over this range is ${kilograms(single.load)}, ${planned.tested ? 'tested' : 'predicted, not tested'})`
       : '';
-  return `${head}, with ${kilograms(load)}${rig}${share}.${felt} The most under control is ${roughly(heaviest)}.${heights}`;
+  return `${head}, with ${kilograms(load)}${rig}${share}.${felt} The most under control is ${roughly(heaviest)}.${heights}${beyond}${lighterThanBar(work, planned)}`;
 }
 
-/** To five kilograms: strength while lowering is not known better than by a seventh. */
-const roughly = (mass: number) => `about ${kilograms(5 * Math.floor(mass / 5))}`;
+/** To the kilogram below, as the hint of a load that is too much advises it. */
+const roughly = (mass: number) => `about ${kilograms(Math.floor(mass))}`;
 
 /** How far the body is lowered under control, with the doubt about strength while lowering. */
 function underControl(control: Control, planned: PlannedExercise): string {
@@ -140,7 +143,20 @@ function unsure({ exercise, heaviest }: PlannedExercise): string {
   if (exercise.kind !== 'lift' || !heaviest) return '';
   if (heaviest.at.action === 'knee extension' && heaviest.at.angle < nearStraight)
     return ' So near straight, strength is little known: treat this load as a guess and enter your own in kg.';
-  if (exercise.range.lift.support === 'feet' && exercise.load < 20)
-    return ' That is less than an empty bar: test the lift before planning it.';
   return '';
+}
+
+/** What the coach must know before trusting a load of a lift that is modelled only in part. */
+function beyondTheModel({ lift }: LiftWork, { tested }: PlannedExercise): string {
+  const missing = notModelled(lift);
+  if (missing === undefined) return '';
+  const rest = tested ? 'this load rests on the tested single alone' : 'test it before planning it';
+  return ` The model cannot judge this lift, because ${missing} are not in the tables: ${rest}.`;
+}
+
+/** A load of a barbell lift that no bar is light enough for; work with the body alone has no bar. */
+function lighterThanBar({ lift, load }: LiftWork, { exercise }: PlannedExercise): string {
+  if (exercise.kind !== 'lift' || !barLifts.has(lift) || exercise.load >= emptyBar) return '';
+  if (load.kind === 'mass' && load.mass === 0) return '';
+  return ` ${kilograms(exercise.load)} is less than an empty bar (${kilograms(emptyBar)}): test the lift before planning it.`;
 }

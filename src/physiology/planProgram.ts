@@ -42,6 +42,8 @@ export interface PlannedExercise {
   readonly heaviest?: HeaviestSingle;
   /** Efforts along the range with the first week's load, fresh; only for lifts. */
   readonly samples: readonly Sample[];
+  /** What the muscles give in the lift over the torque of their curves; only for lifts. */
+  readonly strength?: number;
   /** The way down, where more is lowered than lifted or nothing is lifted. */
   readonly lowering?: PlannedLowering;
   /** For work at a set speed: the largest torque in the range in each of its ways, N·m. */
@@ -139,8 +141,9 @@ function planLift(
     const exercise = { ...common, heaviest: lowering.heaviest, lowerOnly: true } as const;
     const shared = sharedWhileLowering(range, athlete, lowering, strength);
     const { samples } = lowering;
-    const told = { samples, lowering, tested, ...added, ...optionalShare(shared) };
-    return { exercise, heaviest: predicted, ...told };
+    const limited = strength * loweringLimit;
+    const told = { samples, strength: limited, lowering, tested, ...added };
+    return { exercise, heaviest: predicted, ...told, ...optionalShare(shared) };
   }
   const lowered = work.loweringLoad && loweringLoadOf(work.loweringLoad, load);
   const lowering =
@@ -152,6 +155,7 @@ function planLift(
     exercise: { ...common, ...(lowering ? { lowering } : {}) },
     heaviest: predicted,
     samples,
+    strength,
     ...(lowering ? { lowering } : {}),
     ...optionalShare(shared),
     ...(weak ? { weak } : {}),
