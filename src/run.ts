@@ -28,7 +28,7 @@ import {
 import { bodyOf, estimatedLengths } from './physiology/body.ts';
 import { angleAtHeight } from './physiology/heights.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
-import { firstAngle, type Plan, planProgram } from './physiology/planProgram.ts';
+import { firstAngle, isOneSided, type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
 import { liftBalance, loadProblems, rigRemarks, testRemarks, unbalanced } from './runProblems.ts';
 import { isAction } from './tables/actions.ts';
@@ -144,7 +144,7 @@ function answer(
       ...forecast(program.name, athlete, plan.block, question, coefficients),
       program,
       plan,
-      minutesPerWeek: minutesPerWeek(program.sessionsPerWeek, program.work),
+      minutesPerWeek: minutesPerWeek(program.sessionsPerWeek, timed(program, plan)),
     };
   });
   return {
@@ -157,6 +157,11 @@ function answer(
     singlesBefore: heaviestSingles(athlete, question.ranges, untrainedState(athlete), coefficients),
     ranking: rank(programs, contrastMiss.value, gainMiss.value),
   };
+}
+
+/** A program's work with what a time estimate must know of its lifts. */
+function timed({ work }: Program, { exercises }: Plan) {
+  return work.map((entry, i) => ({ ...entry, oneSided: isOneSided(exercises[i]) }));
 }
 
 /** Each angle's scored trials of every torque test, in the order of the file. */

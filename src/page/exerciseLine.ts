@@ -7,6 +7,7 @@ import { barLifts, emptyBar } from '../tables/barLifts.ts';
 import { notModelled } from '../tables/partlyModelled.ts';
 import { loweringStrength } from '../tables/strength.ts';
 import { heightSentences } from './heightWords.ts';
+import { oneSided } from './oneSided.ts';
 import { feltSentence, isRubberEstimate, rigClause } from './rigWords.ts';
 import {
   capital,
@@ -29,6 +30,8 @@ export function exerciseLine(work: Work, planned: PlannedExercise, results: Resu
     : liftLine(work, planned, results.scenario);
 }
 
+const eachSide = (planned: PlannedExercise) => (oneSided(planned) ? ' each side' : '');
+
 /** What usual values stand for, in brackets. */
 function filled({ assumed = [] }: Work): string {
   return assumed.length > 0 ? ` (${listInWords(assumed)} not written: usual values taken)` : '';
@@ -46,7 +49,7 @@ function holdLine(work: HoldWork, planned: PlannedExercise, results: Results): s
       : ` (best there about ${newtonMetres(best)})`;
   const what = work.against === undefined ? `Hold ${work.of}` : `Push the ${work.of} against pins`;
   const heights = heightSentences(work, jointOf(planned));
-  return `${what} at ${degrees(work.at)}${asWritten(work.at, planned, scenario)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${filled(work)}.${heights}`;
+  return `${what} at ${degrees(work.at)}${asWritten(work.at, planned, scenario)}, ${percent(work.effort)} effort${asked}: ${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${eachSide(planned)}${filled(work)}.${heights}`;
 }
 
 function heldAgainst(work: HoldWork, held: NonNullable<PlannedExercise['hold']>): string {
@@ -64,7 +67,7 @@ function isokineticLine(work: IsokineticWork, planned: PlannedExercise, results:
 
 function liftLine(work: LiftWork, planned: PlannedExercise, scenario: Results['scenario']): string {
   const range = `${rangeDegrees(work.from, work.to)}${asWritten(work.to, planned, scenario)}`;
-  const dose = `${work.sets} × ${work.reps}, tempo ${work.tempo.join('-')}, rest ${work.rest} s${filled(work)}`;
+  const dose = `${work.sets} × ${work.reps}${eachSide(planned)}, tempo ${work.tempo.join('-')}, rest ${work.rest} s${filled(work)}`;
   if (planned.exercise.kind !== 'lift' || !planned.heaviest)
     return `${work.lift} ${range}: ${dose}.`;
   const { load, heaviest } = planned.exercise;
@@ -85,7 +88,7 @@ function loweredLine(work: LiftWork, planned: PlannedExercise, { scenario }: Res
   const range = `${rangeDegrees(work.from, work.to)}${asWritten(work.to, planned, scenario)}`;
   const [down, pause, up] = work.tempo;
   const held = pause > 0 ? `, ${pause} s held at the low end` : '';
-  const dose = `${work.sets} × ${work.reps}, ${down} s down${held}, ${up} s to be brought up, rest ${work.rest} s${filled(work)}`;
+  const dose = `${work.sets} × ${work.reps}${eachSide(planned)}, ${down} s down${held}, ${up} s to be brought up, rest ${work.rest} s${filled(work)}`;
   const heights = heightSentences(work, jointOf(planned));
   const head = `${capital(work.lift)} ${range}, lowered only: ${dose}`;
   if (!lowering || !single) return `${head}.`;

@@ -2,6 +2,7 @@ import type { Placed } from '../inference/ranking.ts';
 import type { ProgramResult, Results } from '../run.ts';
 import { actions, jointWords } from '../tables/actions.ts';
 import { cautionMarks } from './cautions.ts';
+import { oneSided } from './oneSided.ts';
 import type { Block, Section } from './report.ts';
 import { fallsShort, shortfallList } from './shortfallWords.ts';
 import { listInWords, percent, plural, rangeDegrees, signedPercent } from './words.ts';
@@ -130,6 +131,10 @@ function rankingTable(results: Results): Block {
 function howToRead({ ranking, scenario }: Results): string {
   const ties = ranking.filter(({ tiesWithBest }) => tiesWithBest).length;
   const tie = ties > 1 ? ' Tie: not to be told apart from the best.' : '';
+  const isOneSided = ranking.some(({ program: { plan } }) => plan.exercises.some(oneSided));
+  const sides = isOneSided
+    ? ' and count both sides of one-sided work, one after the other with the rest after each'
+    : '';
   const cut = ranking.some(({ program }) => program.weeks < program.program.weeks)
     ? ` Longer programs are judged after the ${plural(scenario.target.weeks ?? 0, 'week')} of the target.`
     : '';
@@ -141,7 +146,7 @@ function howToRead({ ranking, scenario }: Results): string {
     Math.max(...shares) > (shares[0] ?? 0) + 0.1
       ? ' The best program leaves more of its gain outside the target than others do: work at long muscle length spreads widely toward the straighter knee.'
       : '';
-  return `Target gain: mean change of maximal torque inside the range. Lands there: the part of all torque the program adds, over all angles, that lies inside the range. Minutes leave out the warm-up.${tie}${cut}${uneven}${spread} Numbers under "care" point to the cautions below.`;
+  return `Target gain: mean change of maximal torque inside the range. Lands there: the part of all torque the program adds, over all angles, that lies inside the range. Minutes leave out the warm-up${sides}.${tie}${cut}${uneven}${spread} Numbers under "care" point to the cautions below.`;
 }
 
 /** What kind of number the gain is; said where the verdict is read. */

@@ -65,6 +65,14 @@ export interface Plan {
   readonly exercises: readonly PlannedExercise[];
 }
 
+/** Whether a set works one side only and is done again with the other. */
+export function isOneSided(planned: PlannedExercise | undefined): boolean {
+  if (!planned || planned.exercise.kind === 'isokinetic') return false;
+  const { exercise } = planned;
+  const held = exercise.kind === 'lift' ? exercise : exercise.of;
+  return 'range' in held && held.range.lift.sides === 1;
+}
+
 /** Where the range of a tested single begins, radians: the first angle of the lift. */
 export function firstAngle(lift: Lift): number {
   return (lift.rangeDeg[0] * Math.PI) / 180;
