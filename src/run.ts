@@ -9,6 +9,7 @@
 import { type Calibration, calibrateLifts, liftFactors } from './inference/calibrateLifts.ts';
 import { fitKneeStrength, type KneeFit, scored } from './inference/fitKneeStrength.ts';
 import { fitScales, type MeasuredAction } from './inference/fitScales.ts';
+import { type FittedTest, fittedTests } from './inference/fittedTests.ts';
 import { type Forecast, forecast, type Question, reachDeg } from './inference/forecast.ts';
 import { type Placed, rank } from './inference/ranking.ts';
 import { gridDeg } from './mechanics/angleGrid.ts';
@@ -55,8 +56,9 @@ export interface Results {
   /** First and last of them that count for the target's action. */
   readonly reachDeg: readonly [number, number];
   readonly kneeFit: KneeFit;
-  /** Strength over the mean person's in other tested actions. */
+  /** Strength over the mean person's in other tested actions, and each test beside its curve. */
   readonly scales: Scales;
+  readonly otherTests: readonly FittedTest[];
   readonly calibrations: readonly Calibration[];
   readonly question: Question;
   readonly singlesBefore: readonly HeaviestSingle[];
@@ -109,7 +111,8 @@ export async function run(file: string, text: string): Promise<Run> {
     loadProblems(source, program, plans[i]?.exercises ?? [], athlete.body),
   );
   if (problems.length > 0) return { problems };
-  const results = answer({ scenario, kneeFit, scales, calibrations, athlete }, plans);
+  const otherTests = fittedTests(reference, mass, measured, scales);
+  const results = answer({ scenario, kneeFit, scales, otherTests, calibrations, athlete }, plans);
   const idle = scenario.programs.flatMap((program, i) =>
     rigRemarks(source, program, plans[i]?.exercises ?? []),
   );
@@ -132,7 +135,10 @@ const angleAt: AngleAt = (subject, lift, height, load, stretch) => {
 };
 
 function answer(
-  known: Pick<Results, 'scenario' | 'kneeFit' | 'scales' | 'calibrations' | 'athlete'>,
+  known: Pick<
+    Results,
+    'scenario' | 'kneeFit' | 'scales' | 'otherTests' | 'calibrations' | 'athlete'
+  >,
   plans: readonly Plan[],
 ): Results {
   const { scenario, athlete } = known;

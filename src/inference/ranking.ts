@@ -15,7 +15,16 @@ export interface Landing {
   /** Angle of the largest torque before and after, radians. */
   readonly peakBefore: number;
   readonly peakAfter: number;
+  /** The angles around the peak where the curve is level, if it has no peak to speak of. */
+  readonly levelBefore?: AngleRange;
+  readonly levelAfter?: AngleRange;
 }
+
+/**
+ * A curve is level where it stays this near its largest value over more than so many degrees: less
+ * than the error of a torque test (working values).
+ */
+const level = { within: 0.03, widerThanDeg: 40 };
 
 /**
  * How a gain by angle meets a target range.
@@ -41,11 +50,14 @@ export function landing(
     to: Math.max(reach.to, target.to),
   });
   const after = torque.map((t, i) => t * (ratio[i] ?? 1));
+  const [before, later] = [levelAround(torque, reach), levelAround(after, reach)];
   return {
     meanGain: integral(gain, target) / (target.to - target.from),
     hitShare: everywhere > 0 ? inside / everywhere : 0,
     peakBefore: peakAngle(torque, reach),
     peakAfter: peakAngle(after, reach),
+    ...(before ? { levelBefore: before } : {}),
+    ...(later ? { levelAfter: later } : {}),
   };
 }
 
@@ -78,6 +90,22 @@ function integral(values: OverAngles, range: AngleRange): number {
     sum += ((at(low) + at(high)) / 2) * (high - low);
   }
   return sum;
+}
+
+/** The stretch of grid angles around the largest value where a curve is level, if it is. */
+function levelAround(values: OverAngles, { from, to }: AngleRange): AngleRange | undefined {
+  const within = gridAngles.flatMap((angle, i) =>
+    angle >= from - 1e-9 && angle <= to + 1e-9 ? [{ angle, value: values[i] ?? 0 }] : [],
+  );
+  const most = Math.max(...within.map(({ value }) => value));
+  const top = within.findIndex(({ value }) => value === most);
+  const isLow = ({ value }: { readonly value: number }) => value < (1 - level.within) * most;
+  const next = within.findIndex((point, i) => i > top && isLow(point));
+  const first = within[within.slice(0, Math.max(top, 0)).findLastIndex(isLow) + 1];
+  const last = within[(next < 0 ? within.length : next) - 1];
+  if (!first || !last) return undefined;
+  const wide = ((last.angle - first.angle) * 180) / Math.PI > level.widerThanDeg + 1e-9;
+  return wide ? { from: first.angle, to: last.angle } : undefined;
 }
 
 /** Angle of the largest value within reach, with a parabola through the three points around it. */

@@ -7,6 +7,8 @@ import { notModelled } from '../tables/partlyModelled.ts';
 import { heightAssumptions } from './heightWords.ts';
 import type { Block, Section } from './report.ts';
 import { rigAssumptions } from './rigWords.ts';
+import { strongest } from './strongestAngle.ts';
+import { testTable } from './testTables.ts';
 import {
   degrees,
   kilograms,
@@ -63,6 +65,7 @@ function testBlocks(results: Results): Block[] {
           `Tested ${action}: taken as ${percent(scale)} of the mean person of this size, the shape by angle from the tables.`,
       ),
     });
+  blocks.push(...testTable(results.otherTests));
   if (calibrations.length > 0)
     blocks.push({
       kind: 'list',
@@ -113,10 +116,10 @@ const ownTable = 'The machine resists as in the coach’s own table, in proporti
 function fitSentence({ kneeFit, question, ranking }: Results): string {
   const { strength, isShaped } = kneeFit;
   const size = `${percent(strength.scale)} of the mean person of this size`;
-  const peak = ranking[0]?.program.landing.peakBefore;
+  const landing = ranking[0]?.program.landing;
   const known =
-    question.action === 'knee extension' && peak !== undefined
-      ? `, strongest at ${degrees(peak)}`
+    question.action === 'knee extension' && landing
+      ? `, ${strongest([landing.peakBefore, landing.levelBefore])}`
       : '';
   const shape = isShaped
     ? known
