@@ -122,7 +122,7 @@ describe('lowering that cannot be done, in whole messages', () => {
 describe('what the report says of each kind of work', () => {
   it('the Nordic lowering is no longer refused as too weak, and told how far it goes', async () => {
     expect(await lineOf(scenarioOf(nordic('body weight')))).toMatch(
-      /^Nordic lowering 15–90°, lowered only: 4 × 6, 4 s down, 2 s to be brought up, rest 150 s, with the body alone\. It is lowered under control to about 5\d° of knee flexion \(6\d° or 5\d° if strength while lowering is 0\.9 or 1\.2 of that in a hold\); beyond that it drops, and only the way before counts\.$/,
+      /^Nordic lowering, knee 15–90°, lowered only: 4 × 6, 4 s down, 2 s to be brought up, rest 150 s, with the body alone\. It is lowered under control to about 5\d° of knee flexion \(6\d° or 5\d° if strength while lowering is 0\.9 or 1\.2 of that in a hold\); beyond that it drops, and only the way before counts\.$/,
     );
     const raised = nordic('reserve: 2').replace('load: reserve', 'reserve');
     const [refused] = await problemsOf(scenarioOf(raised.replace('lower only: yes, ', '')));
@@ -131,20 +131,20 @@ describe('what the report says of each kind of work', () => {
 
   it('where all of it is under control, it says so', async () => {
     expect(await lineOf(scenarioOf(nordic('body weight', 70)))).toBe(
-      'Nordic lowering 70–90°, lowered only: 4 × 6, 4 s down, 2 s to be brought up, rest 150 s, with the body alone. It stays under control over the whole range.',
+      'Nordic lowering, knee 70–90°, lowered only: 4 × 6, 4 s down, 2 s to be brought up, rest 150 s, with the body alone. It stays under control over the whole range.',
     );
   });
 
   it('a squat lowered with more than the single', async () => {
     expect(await lineOf(scenarioOf(lowered('110 %'), tested))).toBe(
-      'Back squat 0–105°, lowered only: 4 × 6, 4 s down, 2 s to be brought up, rest 150 s, with 165 kg (the heaviest single over this range is 150 kg, tested). The most under control is about 192 kg.',
+      'Back squat, knee 0–105°, lowered only: 4 × 6, 4 s down, 2 s to be brought up, rest 150 s, with 165 kg (the heaviest single over this range is 150 kg, tested). The most under control is about 192 kg.',
     );
   });
 
   it('a squat lowered with more than is lifted: 1.3 × 120 kg', async () => {
     const work = `lift: back squat, from: 0 deg, to: 105 deg, load: 80 %, lowering load: +30 %, ${doses}`;
     expect(await lineOf(scenarioOf(work, tested))).toMatch(
-      /^Back squat 0–105°: 4 × 6, tempo 4-0-2, rest 150 s with 120 kg, 80 % of the heaviest single over this range \(150 kg, tested\)\. The heaviest single would be lost at 105°, by the knee extensors\. Lowered with 156 kg; the most under control is about 192 kg\.$/,
+      /^Back squat, knee 0–105°: 4 × 6, tempo 4-0-2, rest 150 s with 120 kg, 80 % of the heaviest single over this range \(150 kg, tested\)\. The heaviest single would be lost at 105° of knee flexion, by the knee extensors\. Lowered with 156 kg; the most under control is about 192 kg\.$/,
     );
   });
 

@@ -7,10 +7,10 @@ import { barLifts, emptyBar } from '../tables/barLifts.ts';
 import { notModelled } from '../tables/partlyModelled.ts';
 import { loweringStrength } from '../tables/strength.ts';
 import { heightSentences } from './heightWords.ts';
+import { angleOf, liftOver } from './jointAngles.ts';
 import { oneSided } from './oneSided.ts';
 import { feltSentence, isRubberEstimate, rigClause } from './rigWords.ts';
 import {
-  capital,
   degrees,
   kilograms,
   listInWords,
@@ -66,11 +66,10 @@ function isokineticLine(work: IsokineticWork, planned: PlannedExercise, results:
 }
 
 function liftLine(work: LiftWork, planned: PlannedExercise, scenario: Results['scenario']): string {
-  const range = `${rangeDegrees(work.from, work.to)}${asWritten(work.to, planned, scenario)}`;
   const dose = `${work.sets} × ${work.reps}${eachSide(planned)}, tempo ${work.tempo.join('-')}, rest ${work.rest} s${filled(work)}`;
-  if (planned.exercise.kind !== 'lift' || !planned.heaviest)
-    return `${work.lift} ${range}: ${dose}.`;
-  const { load, heaviest } = planned.exercise;
+  if (planned.exercise.kind !== 'lift' || !planned.heaviest) return `${work.lift}: ${dose}.`;
+  const { load, heaviest, range } = planned.exercise;
+  const head = `${liftOver(range.lift, work.from, work.to)}${asWritten(work.to, planned, scenario)}`;
   const known = planned.tested ? 'tested' : 'predicted, not tested';
   const { at } = planned.heaviest;
   const { lowering } = planned;
@@ -80,17 +79,19 @@ function liftLine(work: LiftWork, planned: PlannedExercise, scenario: Results['s
   const lowered = lowering
     ? ` Lowered with ${kilograms(lowering.load)}; the most under control is ${roughly(lowering.heaviest)}.`
     : '';
-  return `${capital(work.lift)} ${range}: ${dose} with ${kilograms(load)}${rig}, ${percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${known}).${felt} The heaviest single would be lost at ${degrees(at.angle)}, by the ${actions[at.action].muscles}.${lowered}${heightSentences(work, jointOf(planned))}${unsure(planned)}${beyondTheModel(work, planned)}${lighterThanBar(work, planned)}`;
+  return `${head}: ${dose} with ${kilograms(load)}${rig}, ${percent(load / heaviest)} of the heaviest single over this range${alike} (${kilograms(heaviest)}, ${known}).${felt} The heaviest single would be lost at ${angleOf(range.lift, at.angle)}, by the ${actions[at.action].muscles}.${lowered}${heightSentences(work, jointOf(planned))}${unsure(planned)}${beyondTheModel(work, planned)}${lighterThanBar(work, planned)}`;
 }
 
 function loweredLine(work: LiftWork, planned: PlannedExercise, { scenario }: Results): string {
-  const { lowering, heaviest: single } = planned;
-  const range = `${rangeDegrees(work.from, work.to)}${asWritten(work.to, planned, scenario)}`;
+  const { lowering, heaviest: single, exercise } = planned;
+  if (exercise.kind !== 'lift') return '';
+  const over = liftOver(exercise.range.lift, work.from, work.to);
+  const range = `${over}${asWritten(work.to, planned, scenario)}`;
   const [down, pause, up] = work.tempo;
   const held = pause > 0 ? `, ${pause} s held at the low end` : '';
   const dose = `${work.sets} × ${work.reps}${eachSide(planned)}, ${down} s down${held}, ${up} s to be brought up, rest ${work.rest} s${filled(work)}`;
   const heights = heightSentences(work, jointOf(planned));
-  const head = `${capital(work.lift)} ${range}, lowered only: ${dose}`;
+  const head = `${range}, lowered only: ${dose}`;
   if (!lowering || !single) return `${head}.`;
   const { load, heaviest, control } = lowering;
   const rig = rigClause(work);

@@ -1,9 +1,10 @@
 import type { PlannedExercise } from '../physiology/planProgram.ts';
 import type { ProgramResult } from '../run.ts';
-import { type ActionName, actionNames, actions, jointWords } from '../tables/actions.ts';
+import { type ActionName, actionNames, actions } from '../tables/actions.ts';
 import { notModelled } from '../tables/partlyModelled.ts';
+import { angleOf } from './jointAngles.ts';
 import type { Block } from './report.ts';
-import { capital, degrees, listInWords, percent } from './words.ts';
+import { capital, listInWords, percent } from './words.ts';
 
 /** Muscles named at most, and the effort from which one is named. */
 const named = { most: 6, from: 0.1 };
@@ -36,8 +37,7 @@ function sharingSentences(planned: PlannedExercise): string[] {
   const { exercise, shared } = planned;
   if (exercise.kind !== 'lift' || !shared) return [];
   const { lift } = exercise.range;
-  const { name, motion } = jointWords[lift.leading];
-  const head = `${capital(lift.name)} at ${degrees(shared.at)} of ${name} ${motion}`;
+  const head = `${capital(lift.name)} at ${angleOf(lift, shared.at)}`;
   const shoulder = 'the chest and shoulder muscles';
   if (isUnnamed(planned))
     return [

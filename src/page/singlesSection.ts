@@ -1,7 +1,8 @@
 import type { Results } from '../run.ts';
-import { actions, jointWords } from '../tables/actions.ts';
+import { actions } from '../tables/actions.ts';
+import { angleOf } from './jointAngles.ts';
 import type { Section } from './report.ts';
-import { degrees, kilograms, listInWords, rangeDegrees, signedPercent } from './words.ts';
+import { kilograms, listInWords, rangeDegrees, signedPercent } from './words.ts';
 
 const kneeOnly =
   ' Work that strengthens only the knee moves a single only where the knee is what gives way first.';
@@ -46,7 +47,7 @@ export function singlesSection(results: Results): Section[] {
           rows: singlesBefore.map(({ range, load, at }, i) => [
             `${range.lift.name} ${rangeDegrees(range.from, range.to)}${tested(range.lift.name, range.to) ? ' (tested)' : ''}`,
             kilograms(load),
-            `${degrees(at.angle)} of ${jointWords[range.lift.leading].name} ${jointWords[range.lift.leading].motion} by the ${actions[at.action].muscles}`,
+            `${angleOf(range.lift, at.angle)} by the ${actions[at.action].muscles}`,
             ...ranking.map(({ program }) =>
               signedPercent((program.singlesAfter[i]?.load ?? load) / load - 1),
             ),

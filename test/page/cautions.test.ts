@@ -73,7 +73,7 @@ describe('work of one side', () => {
     // 2 sessions of 6 sets of 4 × 3 s and 5 rests of 120 s: 2 · 672 s.
     expect(results.ranking[0]?.program.minutesPerWeek).toBeCloseTo((2 * 672) / 60, 9);
     expect(textsUnder(results, '1. a').join(' ')).toContain(
-      'Split squat 0–100°: 3 × 4 each side, ',
+      'Split squat, knee 0–100°: 3 × 4 each side, ',
     );
     expect(textsUnder(results, 'Which program').join(' ')).toContain(
       ' Minutes leave out the warm-up and count both sides of one-sided work, one after the other with the rest after each.',

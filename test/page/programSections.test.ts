@@ -146,3 +146,23 @@ describe('a load below an empty bar', () => {
     );
   });
 });
+
+describe('angles of a lift', () => {
+  const lineOf = async (entry: string) =>
+    (await reportTexts({ programs: { a: entry } }, '1. a'))[1] ?? '';
+
+  it('name their joint where several joints are involved', async () => {
+    expect(await lineOf(squat('70 %'))).toMatch(
+      /^Back squat, knee 0–105°: .* lost at \d+° of knee flexion, by the /,
+    );
+    expect(await lineOf(work('bench press', 75, '70 %'))).toMatch(
+      /^Bench press, shoulder 0–75°: .* lost at \d+° of shoulder horizontal adduction, by the /,
+    );
+  });
+
+  it('stand alone where there is one joint', async () => {
+    expect(await lineOf(work('preacher curl', 120, '70 %', 15))).toMatch(
+      /^Preacher curl 15–120°: .* lost at \d+°, by the elbow flexors\./,
+    );
+  });
+});
