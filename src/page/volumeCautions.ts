@@ -71,7 +71,7 @@ export function absurdVolume(program: ProgramResult): string[] {
   const hours = program.minutesPerWeek / 60;
   return [
     ...(most && sets > mostSets
-      ? [`it holds ${sets} sets a week for the ${actions[most].muscles}, where about 10 are usual`]
+      ? [`it has ${sets} sets a week for the ${actions[most].muscles}, where about 10 are usual`]
       : []),
     ...(hours > mostHours ? [`it takes ${hours.toFixed(0)} hours a week`] : []),
     ...(all.some(

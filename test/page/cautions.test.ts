@@ -45,10 +45,7 @@ describe('cautions that a program trips', () => {
   });
 
   it('volume that nobody gains from or recovers from', async () => {
-    const tooMany = [
-      10,
-      'it holds 24 sets a week for the knee extensors, where about 10 are usual',
-    ];
+    const tooMany = [10, 'it has 24 sets a week for the knee extensors, where about 10 are usual'];
     expect(await careOf(hold(12))).toContainEqual(tooMany);
     expect(await careOf(hold(10))).not.toContainEqual(tooMany);
     const noRest = [10, 'it rests 0 s between maximal holds'];

@@ -166,3 +166,18 @@ describe('angles of a lift', () => {
     );
   });
 });
+
+describe('help by more than the load', () => {
+  it('is called help, not a load below nothing', async () => {
+    // From a bar 2.3 m high the belt hangs about a metre below: the bands pull more than 10 kg.
+    const bands =
+      'bands:\n  loops: { tension: { 0.5 m: 100 N, 1.0 m: 400 N, 1.6 m: 600 N }, anchor: 2.3 m }\n';
+    const tests = `${single('chin-up', 130, 20)}${bands}`;
+    const entry = work('chin-up', 120, '10 kg', 20).replace('sets:', 'bands: loops, sets:');
+    const [, line] = await reportTexts({ programs: { a: entry }, tests }, '1. a');
+    expect(line).toMatch(
+      / With everything on, the load comes to \d+(\.5)? kg of help at 20° and \d+(\.5)? kg of help at 120°\./,
+    );
+    expect(line).not.toMatch(/-\d[\d.]* kg/);
+  });
+});
