@@ -11,6 +11,7 @@ import { modelFunctions, modelNames, modelScope } from './functions/modelScope.t
 import { type Calibration, calibrateLifts, liftFactors } from './inference/calibrateLifts.ts';
 import { fitKneeStrength, type KneeFit, scored } from './inference/fitKneeStrength.ts';
 import { fitScales, type MeasuredAction } from './inference/fitScales.ts';
+import { type FittedTest, fittedTests } from './inference/fittedTests.ts';
 import { type Forecast, forecast, type Question, reachDeg } from './inference/forecast.ts';
 import { type Placed, rank } from './inference/ranking.ts';
 import { gridDeg } from './mechanics/angleGrid.ts';
@@ -72,8 +73,9 @@ export interface Results {
   /** First and last of them that count for the target's action. */
   readonly reachDeg: readonly [number, number];
   readonly kneeFit: KneeFit;
-  /** Strength over the mean person's in other tested actions. */
+  /** Strength over the mean person's in other tested actions, and each test beside its curve. */
   readonly scales: Scales;
+  readonly otherTests: readonly FittedTest[];
   readonly calibrations: readonly Calibration[];
   readonly question: Question;
   readonly singlesBefore: readonly HeaviestSingle[];
@@ -146,7 +148,8 @@ async function evaluate(opened: Source): Promise<Run> {
     loadProblems(source, program, plans[i]?.exercises ?? [], athlete.body),
   );
   if (problems.length > 0) return { problems };
-  const results = answer({ scenario, kneeFit, scales, calibrations, athlete }, plans);
+  const otherTests = fittedTests(reference, mass, measured, scales);
+  const results = answer({ scenario, kneeFit, scales, otherTests, calibrations, athlete }, plans);
   const idle = scenario.programs.flatMap((program, i) =>
     rigRemarks(source, program, plans[i]?.exercises ?? []),
   );
@@ -208,7 +211,10 @@ const angleAt: AngleAt = (subject, lift, height, load, stretch) => {
 };
 
 function answer(
-  known: Pick<Results, 'scenario' | 'kneeFit' | 'scales' | 'calibrations' | 'athlete'>,
+  known: Pick<
+    Results,
+    'scenario' | 'kneeFit' | 'scales' | 'otherTests' | 'calibrations' | 'athlete'
+  >,
   plans: readonly Plan[],
 ): Results {
   const { scenario, athlete } = known;
@@ -220,7 +226,7 @@ function answer(
       ...forecast(program.name, athlete, plan.block, question, coefficients),
       program,
       plan,
-      minutesPerWeek: minutesPerWeek(program.sessionsPerWeek, program.work),
+      minutesPerWeek: minutesPerWeek(program.sessionsPerWeek, timed(program, plan)),
     };
   });
   return {
@@ -234,6 +240,11 @@ function answer(
     ranking: rank(programs, contrastMiss.value, gainMiss.value),
     cells: [],
   };
+}
+
+/** A program's work with what a time estimate must know of its lifts. */
+function timed({ work }: Program, { exercises }: Plan) {
+  return work.map((entry, i) => ({ ...entry, oneSided: exercises[i]?.oneSided ?? false }));
 }
 
 /** Each angle's scored trials of every torque test, in the order of the file. */

@@ -75,7 +75,7 @@ describe('what the body itself loads', () => {
     // The torque at the hardest angle grows with body and load alike: 78 kg less two forearms
     // (3 % of the body) over that and 30 kg is 75.7 / 105.7 = 0.716.
     expect(exerciseLine(work, planned, results)).toBe(
-      'Chin-up 10–120°: 4 × 5, tempo 2-0-1, rest 60 s with the body alone, 72 % of what the heaviest single over this range asks, body included (30 kg added, tested); how often it can be lifted is read from that share. The heaviest single would be lost at 120°, by the elbow flexors.',
+      'Chin-up, elbow 10–120°: 4 × 5, tempo 2-0-1, rest 60 s with the body alone, 72 % of what the heaviest single over this range asks, body included (30 kg added, tested); how often it can be lifted is read from that share. The heaviest single would be lost at 120° of elbow flexion, by the elbow flexors. The model cannot judge this lift, because the muscles that pull the upper arm down are not in the tables: this load rests on the tested single alone.',
     );
   });
 
@@ -101,7 +101,7 @@ describe('what the body itself loads', () => {
     );
     const { work, planned } = only(results);
     expect(exerciseLine(work, planned, results)).toMatch(
-      /^Back squat 0–100°: 4 × 20, tempo 2-0-1, rest 60 s with the body alone, none of the heaviest single over this range \(\d+ kg, predicted, not tested\)\. The heaviest single would be lost at 100°, by the hip extensors\.$/,
+      /^Back squat, knee 0–100°: 4 × 20, tempo 2-0-1, rest 60 s with the body alone, none of the heaviest single over this range \(\d+ kg, predicted, not tested\)\. The heaviest single would be lost at 100° of knee flexion, by the hip extensors\.$/,
     );
   });
 
@@ -112,7 +112,7 @@ describe('what the body itself loads', () => {
     const table = section?.blocks.find((block) => block.kind === 'table');
     const [row] = table?.kind === 'table' ? table.rows : [];
     expect(row?.join(' | ')).toMatch(
-      /^step-up 90° \(tested\) \| 0 kg \| 90°, knee extensors \| \+\d+(\.5)? kg$/,
+      /^step-up 0–90° \(tested\) \| 0 kg \| 90° of knee flexion by the knee extensors \| \+\d+(\.5)? kg$/,
     );
   });
 });
@@ -138,7 +138,7 @@ describe('what is refused', () => {
       `${chinUp}, load: 5 kg, reps: 1`,
       single,
       [
-        '5.0 kg is more than this posture can hold: the heaviest chin-up from 10° to 120° is the body alone (tested, lost at 120° by the elbow flexors) | lower the load, shorten the range, or add a tested best for this range if it is higher',
+        '5 kg is more than this posture can hold: the heaviest chin-up from 10° to 120° is the body alone (tested, lost at 120° by the elbow flexors) | lower the load, shorten the range, or add a tested best for this range if it is higher',
       ],
     ],
     [
@@ -178,7 +178,7 @@ describe('what is refused', () => {
   b: { tension: { 0.2 m: 50 N, 1 m: 400 N }, anchor: 2.3 m }
 `;
     expect((await problemsOf(text)).map((one) => one.replace(/at \d+°/, 'at N°'))).toEqual([
-      'with 2.0 kg and the bands "b" the chin-up cannot be held in balance, hanging from the bar, at N° | use weaker bands, another load, or end the range earlier',
+      'with 2 kg and the bands "b" the chin-up cannot be held in balance, hanging from the bar, at N° | use weaker bands, another load, or end the range earlier',
     ]);
   });
 });

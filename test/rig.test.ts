@@ -116,8 +116,8 @@ describe('what the report says of them', () => {
     );
     expect(report).toMatch(/\| weight of chains +\| read +\| DIN 766/);
     expect(report).not.toContain('stiffness of rubber');
-    expect(report).toMatch(/\| \d\. squat with helping bands.*\| 3, 6, 9 \|/);
-    expect(report).toMatch(/\| \d\. squat with chains.*\| 3, 6 +\|/);
+    expect(report).toMatch(/\| \d\. squat with helping bands.*\| \(3\) \(6\) \(9\) \|/);
+    expect(report).toMatch(/\| \d\. squat with chains.*\| \(3\) \(6\) +\|/);
   });
 
   it('rubber is called an estimate, with its spread: 99 N·(2 − 1/4)·√5/1.5 = 258 N for one loop, 516 for two; 231 and 1155 at 1 and 5 MPa', async () => {
@@ -186,7 +186,7 @@ describe('what cannot be done with bands', () => {
   it('bands that lift more than the bar weighs', async () => {
     const strong = changed(['load: 80 %, bands', 'load: 30 kg, bands']);
     expect(await told(strong)).toMatch(
-      /: at 110° the bands "rack loops" lift 4\d\.\d kg, more than the load of 30\.0 kg: the bar would rise by itself\n.*\n.*\n {2}hint: use weaker bands, fix them lower, or load more than 4\d\.\d kg$/,
+      /: at 110° the bands "rack loops" lift 4\d(\.5)? kg, more than the load of 30 kg: the bar would rise by itself\n.*\n.*\n {2}hint: use weaker bands, fix them lower, or load more than 4\d(\.5)? kg$/,
     );
   });
 
@@ -200,7 +200,7 @@ describe('what cannot be done with bands', () => {
   it('a load beyond the heaviest with the same bands on says that it counts them', async () => {
     const heavy = changed(['load: 80 %, bands', 'load: 300 kg, bands']);
     expect(await told(heavy)).toMatch(
-      /: 300 kg is more than this posture can hold: the heaviest back squat from 0° to 110° is (1[6-9]|2\d)\d kg \(predicted, lost at 110° by the (knee|hip) extensors, with the same chains or bands on\)\n/,
+      /: 300 kg is more than this posture can hold: the heaviest back squat from 0° to 110° is (1[6-9]|2\d)\d(\.5)? kg \(predicted, lost at 110° by the (knee|hip) extensors, with the same chains or bands on\)\n/,
     );
   });
 

@@ -15,7 +15,16 @@ export interface Landing {
   /** Angle of the largest torque before and after, radians. */
   readonly peakBefore: number;
   readonly peakAfter: number;
+  /** The angles around the peak where the curve is level, if it has no peak to speak of. */
+  readonly levelBefore?: AngleRange;
+  readonly levelAfter?: AngleRange;
 }
+
+/**
+ * A curve is level where it stays this near its largest value over more than so many degrees: less
+ * than the error of a torque test (working values).
+ */
+const level = { within: 0.03, widerThanDeg: 40 };
 
 /**
  * How a gain by angle meets a target range.
@@ -41,11 +50,14 @@ export function landing(
     to: Math.max(reach.to, target.to),
   });
   const after = torque.map((t, i) => t * (ratio[i] ?? 1));
+  const [before, later] = [levelAround(torque, reach), levelAround(after, reach)];
   return {
     meanGain: integral(gain, target) / (target.to - target.from),
     hitShare: everywhere > 0 ? inside / everywhere : 0,
     peakBefore: peakAngle(torque, reach),
     peakAfter: peakAngle(after, reach),
+    ...(before ? { levelBefore: before } : {}),
+    ...(later ? { levelAfter: later } : {}),
   };
 }
 
@@ -80,6 +92,22 @@ function integral(values: OverAngles, range: AngleRange): number {
   return sum;
 }
 
+/** The stretch of grid angles around the largest value where a curve is level, if it is. */
+function levelAround(values: OverAngles, { from, to }: AngleRange): AngleRange | undefined {
+  const within = gridAngles.flatMap((angle, i) =>
+    angle >= from - 1e-9 && angle <= to + 1e-9 ? [{ angle, value: values[i] ?? 0 }] : [],
+  );
+  const most = Math.max(...within.map(({ value }) => value));
+  const top = within.findIndex(({ value }) => value === most);
+  const isLow = ({ value }: { readonly value: number }) => value < (1 - level.within) * most;
+  const next = within.findIndex((point, i) => i > top && isLow(point));
+  const first = within[within.slice(0, Math.max(top, 0)).findLastIndex(isLow) + 1];
+  const last = within[(next < 0 ? within.length : next) - 1];
+  if (!first || !last) return undefined;
+  const wide = ((last.angle - first.angle) * 180) / Math.PI > level.widerThanDeg + 1e-9;
+  return wide ? { from: first.angle, to: last.angle } : undefined;
+}
+
 /** Angle of the largest value within reach, with a parabola through the three points around it. */
 function peakAngle(values: OverAngles, { from, to }: AngleRange): number {
   let top = -1;
@@ -98,6 +126,9 @@ function peakAngle(values: OverAngles, { from, to }: AngleRange): number {
 /** Differences below this (share) are never told apart, however small the gains: a working value. */
 const leastMargin = 0.02;
 
+/** Gains below this round to 0 %: nothing of the work lands, and nothing ties with the best. */
+const nothing = 0.005;
+
 /** A program's place, 1 for the best. */
 export interface Placed<P> {
   readonly program: P;
@@ -111,6 +142,8 @@ export interface Placed<P> {
 /**
  * Orders programs by mean gain in the target, equal gains by hit share, then by name so that the
  * order never depends on the order of writing.
+ *
+ * A program that adds nothing ties with none, however little the best adds.
  *
  * @param blur differences below this share of the best gain cannot be told apart
  * @param miss typical miss as a share of the gain itself
@@ -131,6 +164,10 @@ export function rank<P extends { readonly name: string; readonly landing: Landin
     program,
     place: i + 1,
     margin: Math.max(miss * Math.abs(program.landing.meanGain), leastMargin),
-    tiesWithBest: best - program.landing.meanGain <= Math.max(blur * Math.abs(best), leastMargin),
+    tiesWithBest: i === 0 || cannotTell(best, program.landing.meanGain, blur),
   }));
+}
+
+function cannotTell(best: number, gain: number, blur: number): boolean {
+  return gain >= nothing && best - gain <= Math.max(blur * Math.abs(best), leastMargin);
 }

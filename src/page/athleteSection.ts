@@ -3,10 +3,21 @@ import type { Range } from '../physiology/heaviestLoad.ts';
 import type { Results } from '../run.ts';
 import { type Action, actions } from '../tables/actions.ts';
 import { adaptation, contrastMiss, gainMiss } from '../tables/adaptation.ts';
+import { notModelled } from '../tables/partlyModelled.ts';
 import { heightAssumptions } from './heightWords.ts';
 import type { Block, Section } from './report.ts';
 import { rigAssumptions } from './rigWords.ts';
-import { degrees, kilograms, listInWords, newtonMetres, percent, signedPercent } from './words.ts';
+import { strongest } from './strongestAngle.ts';
+import { testTable } from './testTables.ts';
+import {
+  degrees,
+  kilograms,
+  listInWords,
+  newtonMetres,
+  percent,
+  plural,
+  signedPercent,
+} from './words.ts';
 import { workAssumptions } from './workAssumptions.ts';
 
 /** What was measured, how the model met it, and everything assumed or borrowed. */
@@ -54,15 +65,21 @@ function testBlocks(results: Results): Block[] {
           `Tested ${action}: taken as ${percent(scale)} of the mean person of this size, the shape by angle from the tables.`,
       ),
     });
+  blocks.push(...testTable(results.otherTests));
   if (calibrations.length > 0)
     blocks.push({
       kind: 'list',
-      items: calibrations.map(
-        ({ single, predicted, factor }) =>
-          `Tested ${single.lift} single ${kilograms(single.best)}; the torque curves alone give ${kilograms(predicted)}. The muscles then give ${percent(factor)} of the torque of the curves (body weight counts too), and that share is used for this lift and others of its kind.`,
-      ),
+      items: calibrations.map(calibrationSentence),
     });
   return blocks;
+}
+
+function calibrationSentence({ single, predicted, factor }: Results['calibrations'][number]) {
+  const tested = `Tested ${single.lift} single ${kilograms(single.best)}`;
+  const missing = notModelled(single.lift);
+  return missing === undefined
+    ? `${tested}; the torque curves alone give ${kilograms(predicted)}. The muscles then give ${percent(factor)} of the torque of the curves (body weight counts too), and that share is used for this lift and others of its kind.`
+    : `${tested}: the model cannot judge it, because ${missing} are not in the tables. The muscles that are would have to give ${percent(factor)} of their curves, and the lift is scaled so.`;
 }
 
 /** The residual of the muscle tables at two angles. */
@@ -99,10 +116,10 @@ const ownTable = 'The machine resists as in the coach’s own table, in proporti
 function fitSentence({ kneeFit, question, ranking }: Results): string {
   const { strength, isShaped } = kneeFit;
   const size = `${percent(strength.scale)} of the mean person of this size`;
-  const peak = ranking[0]?.program.landing.peakBefore;
+  const landing = ranking[0]?.program.landing;
   const known =
-    question.action === 'knee extension' && peak !== undefined
-      ? `, strongest at ${degrees(peak)}`
+    question.action === 'knee extension' && landing
+      ? `, ${strongest([landing.peakBefore, landing.levelBefore])}`
       : '';
   const shape = isShaped
     ? known
@@ -126,7 +143,7 @@ function assumptions(results: Results): string[] {
     estimatedLengths.length > 0
       ? `Lengths of ${listInWords(estimatedLengths)} are estimated from stature; segment masses are ${subject.reference === 'pooled' ? 'a table for both sexes together' : `the ${subject.reference} table's`}.`
       : 'All segment lengths are measured; segment masses are from a table.',
-    `${athlete.trained ? 'Trained' : 'Untrained'} (${subject.trainingYears} years): trained people are given ${percent(adaptation.trainedShare.value)} of the gains of untrained ones (fitted to studies of both).`,
+    trainingSentence(athlete.trained, subject.trainingYears),
     'Strength of muscles that were not tested comes from tables by body mass, corrected together with the tested lifts; for the hip extensors the tables differ twofold.',
     ...(results.question.action === 'knee extension' ? [unexplained(results)] : borrowed(results)),
     `The "give or take" is the model’s typical miss on the groups it was fitted to (${percent(gainMiss.value)} of the gain), not an interval for this athlete; differences under ${percent(contrastMiss.value)} of the better gain count as ties.`,
@@ -139,6 +156,15 @@ function assumptions(results: Results): string[] {
   if (kneeFit.measured.length === 0 && Object.keys(results.scales).length === 0)
     items.unshift('No torque test: the strength curve is that of the mean person of this kind.');
   return [...items, ...rigAssumptions(results), ...liftAssumptions([...used], scenario.lifts)];
+}
+
+/** What share of the gains is given for the years of training, and from where that share comes. */
+function trainingSentence(trained: boolean, years: number): string {
+  const share = percent(adaptation.trainedShare.value);
+  const time = years === 0 ? 'no training yet' : `${plural(years, 'year')} of training`;
+  return trained
+    ? `Trained (${time}): given ${share} of the gains of untrained people (fitted to studies of both).`
+    : `Untrained (${time}): given the whole gains of untrained people; trained ones get ${share} of them (fitted to studies of both).`;
 }
 
 /** Assumptions of the lifts used, each once, with the lifts it holds for, and sources of the coach's own. */

@@ -3,12 +3,13 @@ import type { Exercise } from '../physiology/exercise.ts';
 import type { Range } from '../physiology/heaviestLoad.ts';
 import type { ProgramResult, Results } from '../run.ts';
 import type { Section } from './report.ts';
+import { absurdVolume, muchForNovice } from './volumeCautions.ts';
 
 /**
  * The usual cautions, always printed. Need and sources: screening, ACSM preparticipation chapter;
  * scope, NSCA professional standards 2017; lay-off and lowering work, CSCCa/NSCA 2019; breath and
  * pressure, MacDougall 1985 and the wall-squat safety study of 2018; spotting and bands, common practice;
- * minors, NSCA youth stand 2009; pregnancy, ACOG opinion 804. Cut-offs are common practice.
+ * minors, NSCA youth stand 2009; pregnancy, ACOG opinion 804; volume, ACSM stand 2026 (ten sets). Cut-offs are common practice.
  */
 const cautions: readonly string[] = [
   'This report is not medical advice and clears nobody to train or play: return to sport is the decision of a licensed clinician. Local rules and qualified supervision come first.',
@@ -20,6 +21,7 @@ const cautions: readonly string[] = [
   'Partial lifts above the athlete’s full lift: let spine and connective tissue get used to it, for example 5 % a week.',
   'Minors: qualified supervision always, technique first, no unsupervised maximal tests, a guardian’s consent for data. Pregnancy, recent surgery, joint replacement or brittle bones: a clinician sets the ranges.',
   'Bands: look each one over before use and throw out any with a nick; fix them to a rated anchor that can neither tip nor slide; keep faces out of their line; put them on and off with the bar on pins.',
+  'More is not better: about ten hard sets a week for a muscle group are usual, and twice as many, ten hours of training a week or maximal holds without rest are more than can be recovered from. Cut sets, and rest for 1 to 3 minutes between hard efforts.',
 ];
 
 /** From where a bent knee counts as deep and a straight one as nearly straight (Powers 2014), rad. */
@@ -39,15 +41,15 @@ export interface Tripped {
   readonly because: string;
 }
 
+/** What of the results decides about cautions. */
+type Known = Pick<Results, 'ranking' | 'singlesBefore' | 'athlete' | 'anglesDeg'>;
+
 /** Cautions that a program trips by what it contains, in the order of the list. */
-export function tripped(
-  program: ProgramResult,
-  results: Pick<Results, 'ranking' | 'singlesBefore'>,
-): Tripped[] {
+export function tripped(program: ProgramResult, results: Known): Tripped[] {
   const { work } = program.program;
   const found: Tripped[] = [];
   const deep =
-    bendsKneeDeep(program) ||
+    bendsKneeDeep(program, results) ||
     work.some((w) => w.kind === 'hold' && w.of.includes('squat') && w.at > deepFrom);
   const straight = work.some(
     (w) => w.kind !== 'hold' && nameOf(w).includes('knee extension') && w.from < straightBelow,
@@ -57,6 +59,8 @@ export function tripped(
     found.push({ number: 3, because: 'it loads the nearly straight knee by machine or weight' });
   const lowers = work.flatMap(hardLowering)[0];
   if (lowers !== undefined) found.push({ number: 4, because: lowers });
+  const novice = muchForNovice(program, results.athlete.trained);
+  if (novice !== undefined) found.push({ number: 4, because: novice });
   if (work.some((w) => w.kind === 'hold' && w.effort >= hardEffort))
     found.push({ number: 5, because: 'it holds still at high effort' });
   const bar = work.some((w, i) => {
@@ -72,7 +76,7 @@ export function tripped(
     found.push({ number: 7, because: 'its load is above the heaviest full lift here' });
   if (work.some((w) => w.kind === 'lift' && w.bands !== undefined))
     found.push({ number: 9, because: 'its bands can snap or slip off what holds them' });
-  return found;
+  return [...found, ...absurdVolume(program).map((because) => ({ number: 10, because }))];
 }
 
 /** The lift or joint action of a piece of work. */
@@ -89,41 +93,46 @@ const isBodyAlone = (work: Work) =>
 function hardLowering(work: Work): string[] {
   if (work.kind === 'isokinetic')
     return work.ways.includes('lowering') && work.effort >= hardEffort
-      ? ['its machine draws out muscles that resist hard']
+      ? ['its machine forces muscles to lengthen while they resist hard']
       : [];
   if (work.kind !== 'lift') return [];
   if (work.lowerOnly || work.loweringLoad) return ['it lowers more than it lifts'];
   return work.lift.includes('Nordic') ? ['it lowers a near-maximal load'] : [];
 }
 
-/** Whether a lift asks the knee extensors beyond the angle that counts as deep. */
-function bendsKneeDeep({ plan, program }: ProgramResult): boolean {
-  return plan.exercises.some(({ samples }, i) => {
+/**
+ * Whether a lift asks the knee extensors beyond the angle that counts as deep: its own torque is
+ * counted, not what they give against the hamstrings while these extend the hip.
+ */
+function bendsKneeDeep({ plan, program }: ProgramResult, { athlete, anglesDeg }: Known): boolean {
+  const best = athlete.groups['knee extension'].torque;
+  const bestAt = (angle: number) =>
+    best[anglesDeg.findIndex((deg) => deg >= (angle * 180) / Math.PI - 1e-9)] ?? 0;
+  return plan.exercises.some(({ samples, strength = 1 }, i) => {
     const work = program.work[i];
     // Seated machine extension presses hardest near straight instead: its own caution below.
     if (work?.kind === 'lift' && work.lift.includes('knee extension')) return false;
-    return samples.some(
-      ({ asked, effort }) =>
-        (asked.angles.knee ?? 0) > deepFrom && (effort['knee extension'] ?? 0) > loaded,
-    );
+    return samples.some(({ asked: { angles, torques } }) => {
+      const { knee = 0 } = angles;
+      return knee > deepFrom && (torques.knee ?? 0) > loaded * strength * bestAt(knee);
+    });
   });
 }
 
-/** Whether a standing lift, however it is called, carries its load at shoulder height. */
+/** Whether a standing lift, however it is called, also on the toes, carries its load at shoulder height. */
 function bearsOnShoulders(exercise: Exercise): boolean {
   if (exercise.kind === 'isokinetic') return false;
   const held = exercise.kind === 'lift' ? exercise : exercise.of;
-  if (!('range' in held) || held.range.lift.support !== 'feet') return false;
-  const { resistance } = held.range.lift;
-  return resistance.kind === 'mass' && resistance.along >= 0.9 && resistance.below === undefined;
+  if (!('range' in held)) return false;
+  const { resistance, support } = held.range.lift;
+  if (support !== 'feet' && support !== 'ball of foot') return false;
+  if (resistance.kind !== 'mass' || !resistance.on.startsWith('trunk')) return false;
+  return resistance.along >= 0.9 && resistance.below === undefined;
 }
 
-/** The numbers alone, for the ranking table. */
-export function cautionMarks(
-  program: ProgramResult,
-  results: Pick<Results, 'ranking' | 'singlesBefore'>,
-): string[] {
-  return tripped(program, results).map(({ number }) => String(number));
+/** The numbers alone, "(3)", for the ranking table. */
+export function cautionMarks(program: ProgramResult, results: Known): string[] {
+  return [...new Set(tripped(program, results).map(({ number }) => `(${number})`))];
 }
 
 /** A load, the range it is worked in, and for a hold the model's single over the whole lift. */

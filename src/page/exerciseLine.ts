@@ -14,7 +14,7 @@ import {
   percent,
   plural,
 } from './words.ts';
-import { jointOf, usualValues, whereDone } from './workWords.ts';
+import { eachSide, jointOf, usualValues, whereDone } from './workWords.ts';
 
 /** One line of a program: what is done, how heavy it is and what that was taken from. */
 export function exerciseLine(work: Work, planned: PlannedExercise, results: Results): string {
@@ -27,7 +27,7 @@ function holdLine(work: HoldWork, planned: PlannedExercise, results: Results): s
   const what = work.against === undefined ? `Hold ${work.of}` : `Push the ${work.of} against pins`;
   const at = whereDone(work, planned, results.scenario);
   const against = planned.hold ? heldAgainst(work, planned.hold) : bestThere(work, results);
-  const dose = `${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${usualValues(work)}`;
+  const dose = `${plural(work.sets, 'set')} of ${work.reps} × ${work.seconds} s${eachSide(planned)}${usualValues(work)}`;
   return `${what} at ${at}, ${percent(work.effort)} effort${against}: ${dose}.${heightSentences(work, jointOf(planned))}`;
 }
 

@@ -1,7 +1,8 @@
 import type { ProgramResult, Results } from '../run.ts';
 import { chartFrame } from './chartFrame.ts';
 import type { Section } from './report.ts';
-import { degrees, rangeDegrees, signedPercent } from './words.ts';
+import { strongest, strongestCell } from './strongestAngle.ts';
+import { rangeDegrees, signedPercent } from './words.ts';
 
 /** Programs drawn in one chart: more curves than this cannot be told apart. */
 const drawn = 4;
@@ -37,12 +38,19 @@ export function gainSections(results: Results): Section[] {
       blocks: [
         {
           kind: 'text',
-          text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). Drive: the gain that stays near the angles trained. Growth: more muscle where it was loaded. Series: longer fibres, which move strength toward longer muscle. The strongest angle (peak) is ${degrees(programs[0]?.landing.peakBefore ?? 0)} before training.`,
+          text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). Drive: the gain that stays near the angles trained. Growth: more muscle where it was loaded. Series: longer fibres, which move strength toward longer muscle. ${before(programs)}`,
         },
         whyTable(programs),
       ],
     },
   ];
+}
+
+/** Where the athlete is strongest, the same before any program. */
+function before([first]: readonly ProgramResult[]): string {
+  if (!first) return '';
+  const { peakBefore, levelBefore } = first.landing;
+  return `Before training the athlete is ${strongest([peakBefore, levelBefore])}.`;
 }
 
 function chartSentence(programs: readonly ProgramResult[], { question }: Results): string {
@@ -75,13 +83,13 @@ function whyTable(programs: readonly ProgramResult[]) {
       { head: 'growth', align: 'right' as const },
       { head: 'series', align: 'right' as const },
       { head: 'together', align: 'right' as const },
-      { head: 'peak at', align: 'right' as const },
+      { head: 'strongest at', align: 'right' as const },
     ],
     rows: programs.map(({ name, targetShares, landing }) => [
       name,
       ...[...targetShares.values()].map((share) => signedPercent(share, 1)),
       signedPercent(landing.meanGain, 1),
-      degrees(landing.peakAfter),
+      strongestCell([landing.peakAfter, landing.levelAfter]),
     ]),
   };
 }

@@ -27,8 +27,11 @@ export function isRubberEstimate({ bands }: LiftWork, scenario: Scenario): boole
 export function feltSentence({ rigUse: use }: PlannedExercise, isEstimate: boolean): string {
   const [first, last] = [use?.samples[0], use?.samples.at(-1)];
   if (!use || !first || !last) return '';
-  const felt = ({ angle, added }: RigSample) =>
-    `${kilograms(use.load + added)} at ${degrees(angle)}`;
+  const felt = ({ angle, added }: RigSample) => {
+    const load = use.load + added;
+    // A body that hangs may be helped by more than the weight on its belt.
+    return `${load < 0 ? `${kilograms(-load)} of help` : kilograms(load)} at ${degrees(angle)}`;
+  };
   return ` With everything on, the load comes to ${felt(first)} and ${felt(last)}${isEstimate ? ' (the pull of the bands is a rough estimate)' : ''}.${bandSentence(use)}`;
 }
 

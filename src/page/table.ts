@@ -81,16 +81,27 @@ function columnLines(block: TableBlock): string[] {
   return lines.map((line) => line.trimEnd());
 }
 
-/** The table record by record: the first cell, then the others in running text under their heads. */
+/** The table record by record: the first cell, then the others that say something, each with its head. */
 function stackedLines(block: TableBlock, width: number): string[] {
-  const heads = block.columns.slice(1).map(({ head }) => (head === '' ? '' : `${head} `));
+  const heads = block.columns.slice(1).map(({ head }) => (head.trim() === '' ? '' : `${head}: `));
   return filledRows(block).flatMap(([title = '', ...cells]) => {
-    const named = cells.map((cell, index) => (heads[index] ?? '') + cell.trim());
-    return [
-      ...wrapWords(title === '' ? '-' : title, width),
-      ...wrapWords(named.join(', '), width, '  ', '  '),
-    ];
+    const named = cells.flatMap((cell, index) =>
+      cell.trim() === '' ? [] : [(heads[index] ?? '') + cell.trim()],
+    );
+    return [...wrapWords(title === '' ? '-' : title, width), ...pairLines(named, width)];
   });
+}
+
+/** Pairs of head and value, as many whole ones on an indented line as fit. */
+function pairLines(pairs: readonly string[], width: number): string[] {
+  const lines: string[] = [];
+  for (const [i, pair] of pairs.entries()) {
+    const text = i + 1 < pairs.length ? `${pair},` : pair;
+    const longer = `${lines.at(-1) ?? ''} ${oneLine(text)}`;
+    if (lines.length > 0 && displayWidth(longer) <= width) lines[lines.length - 1] = longer;
+    else lines.push(...wrapWords(text, width, '  ', '    '));
+  }
+  return lines;
 }
 
 /**

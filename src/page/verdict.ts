@@ -3,6 +3,7 @@ import type { ProgramResult, Results } from '../run.ts';
 import { actions, jointWords } from '../tables/actions.ts';
 import { cautionMarks } from './cautions.ts';
 import type { Block, Section } from './report.ts';
+import { fallsShort, shortfallList } from './shortfallWords.ts';
 import { listInWords, percent, plural, rangeDegrees, signedPercent } from './words.ts';
 
 /** Who, joint, target and convention; the verdict in a few sentences; the ranking. */
@@ -37,24 +38,53 @@ function introduction({ scenario, question }: Results): string {
 const noticeable = 0.01;
 
 /** The best program, what it is expected to give, and which others cannot be told from it. */
-function verdict({ ranking, scenario }: Results): string {
+function verdict(results: Results): string {
+  const { ranking, scenario } = results;
   const best = ranking[0];
   if (!best) return 'No program to rank.';
   const { program, margin } = best;
   const { meanGain } = program.landing;
   const range = rangeDegrees(scenario.target.from, scenario.target.to);
-  if (meanGain < noticeable)
-    return `None of these programs is expected to change torque inside ${range} noticeably.`;
-  const rivals = ranking.slice(1).filter(({ tiesWithBest }) => tiesWithBest);
-  const tie =
-    rivals.length > 0
-      ? ` ${listInWords(rivals.map(({ program: { name } }) => `"${name}"`))} cannot be told apart from it: choose between them by time, equipment and what the athlete tolerates.`
-      : ' The others are expected to give clearly less there.';
-  const gain = `about ${signedPercent(meanGain)} torque after ${plural(program.weeks, 'week')}, give or take ${percent(margin)}`;
-  return `"${program.name}" is expected to add most inside ${range}: ${gain}.${tie}${wish(best, scenario.target.gain)}${tooLong(program, scenario.minutesPerWeek)}`;
+  const further = `${wish(best, ranking.length, scenario.target.gain)}${tooLong(program, scenario.minutesPerWeek)}${notAsWritten(results)}`;
+  if (meanGain < noticeable) {
+    const none =
+      ranking.length === 1
+        ? `"${program.name}" is not`
+        : `${ranking.length === 2 ? 'Neither' : 'None'} of these programs is`;
+    return `${none} expected to change torque inside ${range} noticeably.${notAsWritten(results)}`;
+  }
+  const gain = `about ${signedPercent(meanGain)} torque`;
+  const when = `after ${plural(program.weeks, 'week')}, give or take ${percent(margin)}`;
+  return ranking.length === 1
+    ? `"${program.name}" is expected to add ${gain} inside ${range} ${when}.${further}`
+    : `"${program.name}" is expected to add most inside ${range}: ${gain} ${when}.${others(ranking)}${further}`;
 }
 
-function wish(best: Placed<ProgramResult>, wanted: number | undefined): string {
+/** What is to be said of the programs behind the best, each named where there are few. */
+function others(ranking: Results['ranking']): string {
+  const behind = ranking.slice(1);
+  const rivals = behind.filter(({ tiesWithBest }) => tiesWithBest);
+  const named = (placed: typeof behind) =>
+    listInWords(placed.map(({ program: { name } }) => `"${name}"`));
+  if (rivals.length > 0)
+    return ` ${named(rivals)} cannot be told apart from it: choose between them by time, equipment and what the athlete tolerates.`;
+  return behind.length === 1
+    ? ` ${named(behind)} is expected to give clearly less there.`
+    : ' The others are expected to give clearly less there.';
+}
+
+/** Programs with sets that cannot be done, and which: told before anything is chosen. */
+function notAsWritten({ ranking }: Results): string {
+  return ranking
+    .filter(({ program }) => fallsShort(program))
+    .map(
+      ({ program }) =>
+        ` "${program.name}" cannot be done as written (${shortfallList(program)}); its gain is that of what can be done.`,
+    )
+    .join('');
+}
+
+function wish(best: Placed<ProgramResult>, programs: number, wanted: number | undefined): string {
   if (wanted === undefined) return '';
   const { meanGain } = best.program.landing;
   const between = `${signedPercent(meanGain - best.margin)} to ${signedPercent(meanGain + best.margin)}`;
@@ -62,7 +92,8 @@ function wish(best: Placed<ProgramResult>, wanted: number | undefined): string {
     return ` The wanted ${signedPercent(wanted)} is likely (${between}).`;
   if (meanGain >= wanted)
     return ` The wanted ${signedPercent(wanted)} is more likely than not, but not sure (${between}).`;
-  return ` The wanted ${signedPercent(wanted)} is more than any of these programs is expected to give.`;
+  const all = ['', 'it', 'either of them'][programs] ?? 'any of these programs';
+  return ` The wanted ${signedPercent(wanted)} is more than ${all} is expected to give.`;
 }
 
 function tooLong(best: ProgramResult, limit: number | undefined): string {
@@ -86,11 +117,11 @@ function rankingTable(results: Results): Block {
     rows: ranking.map(({ program, place, tiesWithBest }) => {
       const over = limit !== undefined && program.minutesPerWeek > limit ? ' (over limit)' : '';
       return [
-        `${place}. ${program.name}${tiesWithBest && ties > 1 ? ' (tie)' : ''}`,
+        `${place}. ${program.name}${tiesWithBest && ties > 1 ? ' (tie)' : ''}${fallsShort(program) ? ' (cannot be done as written)' : ''}`,
         signedPercent(program.landing.meanGain),
         percent(program.landing.hitShare),
         `${program.minutesPerWeek.toFixed(0)}${over}`,
-        cautionMarks(program, results).join(', '),
+        cautionMarks(program, results).join(' '),
       ];
     }),
   };
@@ -99,6 +130,12 @@ function rankingTable(results: Results): Block {
 function howToRead({ ranking, scenario }: Results): string {
   const ties = ranking.filter(({ tiesWithBest }) => tiesWithBest).length;
   const tie = ties > 1 ? ' Tie: not to be told apart from the best.' : '';
+  const worksOneSide = ranking.some(({ program: { plan } }) =>
+    plan.exercises.some(({ oneSided }) => oneSided),
+  );
+  const sides = worksOneSide
+    ? ' and count both sides of one-sided work, one after the other with the rest after each'
+    : '';
   const cut = ranking.some(({ program }) => program.weeks < program.program.weeks)
     ? ` Longer programs are judged after the ${plural(scenario.target.weeks ?? 0, 'week')} of the target.`
     : '';
@@ -110,7 +147,7 @@ function howToRead({ ranking, scenario }: Results): string {
     Math.max(...shares) > (shares[0] ?? 0) + 0.1
       ? ' The best program leaves more of its gain outside the target than others do: work at long muscle length spreads widely toward the straighter knee.'
       : '';
-  return `Target gain: mean change of maximal torque inside the range. Lands there: the part of all torque the program adds, over all angles, that lies inside the range. Minutes leave out the warm-up.${tie}${cut}${uneven}${spread} Numbers under "care" point to the cautions below.`;
+  return `Target gain: mean change of maximal torque inside the range. Lands there: the part of all torque the program adds, over all angles, that lies inside the range. Minutes leave out the warm-up${sides}.${tie}${cut}${uneven}${spread} Numbers under "care" point to the cautions below.`;
 }
 
 /** What kind of number the gain is; said where the verdict is read. */

@@ -9,15 +9,27 @@ import { degrees, listInWords, rangeDegrees } from './words.ts';
 export function whereDone(
   work: Work,
   planned: PlannedExercise,
-  { convention }: Pick<Scenario, 'convention'>,
+  scenario: Pick<Scenario, 'convention'>,
 ): string {
   const [text, end] =
     work.kind === 'hold'
       ? [degrees(work.at), work.at]
       : [rangeDegrees(work.from, work.to), work.to];
-  const differs = convention === 'included' && turned.has(jointOf(planned));
-  return differs ? `${text} (${degrees(Math.PI - end)} included)` : text;
+  return `${text}${asWritten(end, planned, scenario)}`;
 }
+
+/** An angle as the file writes it, in brackets, where that differs from flexion. */
+export function asWritten(
+  angle: number,
+  planned: PlannedExercise,
+  { convention }: Pick<Scenario, 'convention'>,
+): string {
+  const differs = convention === 'included' && turned.has(jointOf(planned));
+  return differs ? ` (${degrees(Math.PI - angle)} included)` : '';
+}
+
+/** What follows the repetitions of work that is done with one side and then the other. */
+export const eachSide = (planned: PlannedExercise) => (planned.oneSided ? ' each side' : '');
 
 /** Joints that the included convention turns round. */
 const turned: ReadonlySet<string> = new Set(['knee', 'hip', 'elbow']);

@@ -31,7 +31,12 @@ export function planHold(
   const { at, effort, sets, reps, seconds } = work;
   const common = { kind: 'hold', at, effort, sets, reps, seconds } as const;
   if (isAction(work.of))
-    return { exercise: { ...common, of: { action: work.of } }, samples: [], tested: false };
+    return {
+      exercise: { ...common, of: { action: work.of } },
+      samples: [],
+      oneSided: false,
+      tested: false,
+    };
   const lift = liftNamed(work.of, catalogue);
   const range = { lift, from: at, to: at };
   const strength = liftFactor(athlete, range);
@@ -50,6 +55,7 @@ export function planHold(
       state: holdState(reached, effort),
       fullSingle: fullSingle(lift, athlete),
     },
+    oneSided: lift.sides === 1,
     tested: false,
   };
 }

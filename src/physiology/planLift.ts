@@ -50,6 +50,7 @@ export function planLift(work: WrittenLift, setting: Setting): PlannedExercise {
   const exercise = { kind: 'lift', range, load, heaviest, sets, reps, tempo } as const;
   const common = {
     heaviest: predicted,
+    oneSided: lift.sides === 1,
     tested: measured !== undefined,
     rigUse: rigUse(range, athlete.body, { first: load, heaviest }),
   };
@@ -59,6 +60,7 @@ export function planLift(work: WrittenLift, setting: Setting): PlannedExercise {
       ...common,
       exercise: { ...exercise, heaviest: lowering.heaviest, lowerOnly: true },
       samples: lowering.samples,
+      strength: strength * loweringLimit,
       lowering,
       shared: sharedWhileLowering(range, athlete, lowering, strength),
     };
@@ -72,6 +74,7 @@ export function planLift(work: WrittenLift, setting: Setting): PlannedExercise {
     ...(whole ? wholeUse(work, load, hardestEffort(samples)) : {}),
     exercise: { ...exercise, lowering },
     samples,
+    strength,
     lowering,
     shared: sharedAtHardest(range, athlete, load, strength),
     weak: heaviest > 0 ? undefined : bodyTooHeavy(range, athlete),

@@ -22,6 +22,8 @@ export interface PlannedExercise {
   readonly heaviest?: HeaviestSingle;
   /** Efforts along the range with the first week's load, fresh; only for lifts. */
   readonly samples: readonly Sample[];
+  /** What the muscles give in the lift over the torque of their curves; only for lifts. */
+  readonly strength?: number;
   /** The way down, where more is lowered than lifted or nothing is lifted. */
   readonly lowering?: PlannedLowering | undefined;
   /** For work at a set speed: the largest torque in the range in each of its ways, N·m. */
@@ -41,6 +43,8 @@ export interface PlannedExercise {
   readonly wholeShare?: number;
   /** Repetitions that the load was to allow, and those possible with the body alone, if fewer. */
   readonly lessThanBody?: { readonly wanted: number; readonly possible: number };
+  /** Whether a set works one side only and is done again with the other. */
+  readonly oneSided: boolean;
   /** True when the range's own tested single was used for the load. */
   readonly tested: boolean;
 }
@@ -92,5 +96,5 @@ function planIsokinetic(work: WrittenIsokinetic, athlete: Athlete): PlannedExerc
     reps,
   } as const;
   const moving = bestWhileMoving(exercise, restingCapacity(athlete));
-  return { exercise, moving, samples: [], tested: false };
+  return { exercise, moving, samples: [], oneSided: false, tested: false };
 }

@@ -5,7 +5,7 @@ import type { Source } from '../notebook/source.ts';
 import type { LiftExercise } from '../physiology/exercise.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
 import { actions } from '../tables/actions.ts';
-import { degreesOf, kg, stretchOf } from './amounts.ts';
+import { degreesOf, kg, kgAbove, stretchOf } from './amounts.ts';
 import { unbalanced } from './balanceProblems.ts';
 import { holdProblems } from './holdProblems.ts';
 import { heavierProblems, loweredProblems } from './loweringProblems.ts';
@@ -124,7 +124,7 @@ function tooHeavy(
   const key = work.load.kind === 'reserve' ? 'reserve' : 'load';
   return {
     code: 'too-heavy',
-    message: `${kg(load)} is more than this posture can hold: the heaviest ${work.lift} ${stretchOf(work)} is ${most > 0 ? kg(most) : 'the body alone'} (${known}${where}${on})`,
+    message: `${kgAbove(load, most)} is more than this posture can hold: the heaviest ${work.lift} ${stretchOf(work)} is ${most > 0 ? kg(most) : 'the body alone'} (${known}${where}${on})`,
     at: source.at([...work.path, key]),
     hint: 'lower the load, shorten the range, or add a tested best for this range if it is higher',
   };

@@ -3,7 +3,7 @@ import type { LiftWork } from '../notebook/scenario.ts';
 import type { Source } from '../notebook/source.ts';
 import { toDegrees } from '../numeric/degrees.ts';
 import type { PlannedLowering } from '../physiology/planLowering.ts';
-import { degreesOf, kg, stretchOf } from './amounts.ts';
+import { degreesOf, kg, kgAbove, stretchOf } from './amounts.ts';
 
 /** What is wrong with work that is lowered only, by a body that can be balanced in it. */
 export function loweredProblems(
@@ -66,13 +66,15 @@ function tooHeavyToLower(
   load: number,
   most: number,
 ): Problem {
+  // What can just be lowered is a single, as what can just be lifted is.
+  const once = key === 'load' && work.reps > 1 ? ' for one repetition and less for more' : '';
   const [limit, advice] =
     most < 1
       ? ['the body alone', 'write load: body weight']
-      : [`about ${Math.floor(most)} kg`, `write at most ${Math.floor(most)} kg`];
+      : [`about ${Math.floor(most)} kg`, `write at most ${Math.floor(most)} kg${once}`];
   return {
     code: 'too-heavy',
-    message: `${kg(load)} is more than can be lowered under control: the most in the ${work.lift} ${stretchOf(work)} is ${limit}`,
+    message: `${kgAbove(load, most)} is more than can be lowered under control: the most in the ${work.lift} ${stretchOf(work)} is ${limit}`,
     at: source.at([...work.path, key]),
     hint: `${advice}, or shorten the range`,
   };

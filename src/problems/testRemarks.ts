@@ -2,6 +2,7 @@ import { type Calibration, isPlausible } from '../inference/calibrateLifts.ts';
 import type { Problem } from '../notebook/problem.ts';
 import type { LiftTest } from '../notebook/scenario.ts';
 import type { Source } from '../notebook/source.ts';
+import { notModelled } from '../tables/partlyModelled.ts';
 import { degreesOf, kg } from './amounts.ts';
 
 /** Tested singles that sit oddly beside the other tests: allowed, but worth a look. */
@@ -12,7 +13,10 @@ export function testRemarks(
   place: number,
 ): Problem[] {
   const own = calibrations[place];
-  if (!own || isPlausible(own.factor, calibrations, test.lift)) return [];
+  if (!own) return [];
+  const missing = notModelled(test.lift);
+  if (missing !== undefined) return [notJudged(source, test, missing)];
+  if (isPlausible(own.factor, calibrations, test.lift)) return [];
   return [
     {
       code: 'odd-test',
@@ -21,4 +25,14 @@ export function testRemarks(
       hint: 'check unit, depth and date; forecasts for this lift rest on it',
     },
   ];
+}
+
+/** A test that the model has nothing to set against. */
+function notJudged(source: Source, test: LiftTest, missing: string): Problem {
+  return {
+    code: 'not-judged',
+    message: `the model cannot judge the tested ${test.lift} of ${kg(test.best)} to ${degreesOf(test.to)}: ${missing} are not in the tables`,
+    at: source.at([...test.path, 'best']),
+    hint: 'nothing to correct; what is said of this lift rests on the test alone',
+  };
 }

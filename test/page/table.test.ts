@@ -86,9 +86,21 @@ describe('terminalTable', () => {
   it('stacks the records where it does not', () => {
     expect(terminalTable(ranking, 32)).toEqual([
       'deep squat',
-      '  Gain +8 %, Minutes a week 64',
+      '  Gain: +8 %, Minutes a week: 64',
       'long holds',
-      '  Gain +11 %, Minutes a week 105',
+      '  Gain: +11 %,',
+      '  Minutes a week: 105',
+    ]);
+  });
+
+  it('stacked, leaves out what is empty, down to a record that is a name alone', () => {
+    const rows = [['deep squat', '', '64'], ['long holds', '+11 %'], ['none']];
+    expect(terminalTable({ ...ranking, rows }, 20)).toEqual([
+      'deep squat',
+      '  Minutes a week: 64',
+      'long holds',
+      '  Gain: +11 %',
+      'none',
     ]);
   });
 

@@ -35,4 +35,9 @@ describe('minutes', () => {
     expect(minutesPerWeek(1, [squat])).toBeCloseTo(820 / 60, 9);
     expect(minutesPerWeek(2, [squat, squat])).toBeCloseTo((2 * (2 * 820 + 90)) / 60, 9);
   });
+
+  it('one side after the other: ten such sets and nine rests, 10 · 20 + 9 · 180 s', () => {
+    const lunge = { kind: 'lift', sets: 5, reps: 5, rest: 180, tempo: [2, 0, 2] } as const;
+    expect(minutesPerWeek(1, [{ ...lunge, oneSided: true }])).toBeCloseTo(1820 / 60, 9);
+  });
 });

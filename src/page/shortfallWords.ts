@@ -1,0 +1,46 @@
+import type { ProgramResult } from '../run.ts';
+import { listInWords, plural } from './words.ts';
+
+/** What of a program cannot be done as written, said where it is written and in the verdict. */
+
+type Shortfall = ProgramResult['state']['shortfalls'][number];
+
+/**
+ * Sets with at most this share of their repetitions cannot be done as written; what lacks less lies
+ * within the spread between people at one load (working value).
+ */
+const seriousFrom = 0.75;
+
+const isSerious = ({ done, wanted }: Shortfall) => done <= seriousFrom * wanted;
+
+/** The first week in which an exercise falls seriously short, or else at all, if it does. */
+function firstShortfall(program: ProgramResult, exercise: number): Shortfall | undefined {
+  const own = program.state.shortfalls.filter((shortfall) => shortfall.exercise === exercise);
+  return own.find(isSerious) ?? own[0];
+}
+
+/** ` Cannot be done as written: …`, to follow an exercise's line; nothing if it can be. */
+export function shortfallSentence(program: ProgramResult, exercise: number): string {
+  const first = firstShortfall(program, exercise);
+  if (!first) return '';
+  const { week, done, wanted } = first;
+  const short = `${done} of ${plural(wanted, 'repetition')} a set`;
+  const when = week === 1 ? 'with this load' : `in week ${week}`;
+  if (!isSerious(first)) return ` Not quite all can be done: ${when} ${short}.`;
+  const why = week === 1 ? '' : ', because the load rises faster than the strength';
+  return ` Cannot be done as written: ${when} ${short}${why}.`;
+}
+
+/** Whether sets of a program cannot be done as written. */
+export const fallsShort = ({ state }: ProgramResult) => state.shortfalls.some(isSerious);
+
+/** The exercises that cannot be done as written: "back squat 2 of 12 repetitions in week 3". */
+export function shortfallList(program: ProgramResult): string {
+  const parts = program.program.work.flatMap((work, i) => {
+    const first = firstShortfall(program, i);
+    if (!first || !isSerious(first) || work.kind !== 'lift') return [];
+    const since = first.week === 1 ? '' : ` in week ${first.week}`;
+    return [`${work.lift} ${first.done} of ${plural(first.wanted, 'repetition')}${since}`];
+  });
+  return listInWords(parts);
+}
