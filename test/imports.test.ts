@@ -7,7 +7,8 @@ const allowedToAll = ['numeric/degrees.ts'];
 
 /** Which folder may import which; DEVELOPERS.md says why. `type` entries allow types only. */
 const allowed: Readonly<Record<string, readonly string[]>> = {
-  'main.ts': [
+  'main.ts': ['commands'],
+  commands: [
     'run.ts',
     'lookUpLift.ts',
     'sweep.ts',

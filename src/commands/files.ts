@@ -1,0 +1,66 @@
+import { mkdirSync, readdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { refuse } from './refuse.ts';
+
+/** A scenario file and what it holds. */
+export interface ScenarioFile {
+  readonly file: string;
+  readonly text: string;
+}
+
+/** Where scenarios are looked for when none is named. */
+export const usualFolder = 'scenarios';
+
+/** Texts of the files named, or of every scenario in the usual folder. */
+export function read(files: readonly string[]): ScenarioFile[] {
+  const named = files.length > 0 ? files : scenariosIn(usualFolder);
+  const taken = new Map<string, string>();
+  return named.flatMap((file) => {
+    const name = reportName(file);
+    const twin = taken.get(name);
+    if (twin !== undefined && twin !== file)
+      return refuse(`${file} and ${twin} would both write ${name}; rename one of them`);
+    taken.set(name, file);
+    if (isFolder(file)) return refuse(`${file} is a folder; name the files in it (${file}/*.yaml)`);
+    const text = readIfThere(file);
+    return text === undefined
+      ? refuse(`${file} cannot be read; is the name right?`)
+      : [{ file, text }];
+  });
+}
+
+function scenariosIn(folder: string): string[] {
+  if (!isFolder(folder)) return refuse(`there is no folder ${folder}/ here; name a scenario file`);
+  return readdirSync(folder)
+    .filter((name) => /\.ya?ml$/.test(name))
+    .sort()
+    .map((name) => join(folder, name));
+}
+
+export function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+}
+
+export function readIfThere(path: string): string | undefined {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return undefined;
+  }
+}
+
+/** Writes a file whole or not at all: first beside it, then by renaming. */
+export function writeWhole(folder: string, path: string, text: string): boolean {
+  try {
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(`${path}.part`, text);
+    renameSync(`${path}.part`, path);
+    return true;
+  } catch {
+    refuse(`${path} cannot be written; choose another folder with --out`);
+    return false;
+  }
+}
+
+/** Name of the report of a scenario file. */
+export const reportName = (file: string) => basename(file).replace(/\.ya?ml$/, '.md');

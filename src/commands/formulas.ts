@@ -1,0 +1,63 @@
+import { cellText } from '../notebook/formula/cellText.ts';
+import { soughtText } from '../page/soughtText.ts';
+import { sweepPage } from '../page/sweepPage.ts';
+import { renderTerminal } from '../page/terminal.ts';
+import { vocabularyPage } from '../page/vocabularyPage.ts';
+import { ask, vocabulary } from '../run.ts';
+import { seek } from '../seek.ts';
+import { sweep } from '../sweep.ts';
+import { evaluate } from './evaluate.ts';
+import { read } from './files.ts';
+import { refuse } from './refuse.ts';
+import { width } from './width.ts';
+
+/** Prints the value of a formula, or the names and functions that formulas have. */
+export async function answer(file: string, formula?: string): Promise<void> {
+  const [scenario] = read([file]);
+  const results = scenario && (await evaluate(scenario));
+  if (!results) return;
+  if (formula === undefined) {
+    process.stdout.write(`${renderTerminal(vocabularyPage(await vocabulary(results)), width())}\n`);
+    return;
+  }
+  const found = await ask(results, formula);
+  if ('fault' in found) {
+    const { message, hint } = found.fault;
+    refuse(`the formula ${message}${hint === undefined ? '' : `\n  hint: ${hint}`}`);
+    return;
+  }
+  process.stdout.write(`${cellText(found.result)}\n`);
+}
+
+/** Prints a table of what formulas come to with several values at one place. */
+export async function vary(
+  file: string,
+  place: string,
+  values: string,
+  formulas: readonly string[],
+): Promise<void> {
+  const [scenario] = read([file]);
+  if (!scenario) return;
+  const swept = await sweep(scenario.file, scenario.text, place, values, formulas);
+  if (swept.fault !== undefined) refuse(swept.fault);
+  else process.stdout.write(`${renderTerminal(sweepPage(swept.sweep), width())}\n`);
+}
+
+/** Prints where a formula meets a goal; exits 1 if nowhere. */
+export async function find(
+  file: string,
+  place: string,
+  range: string,
+  formula: string,
+  goal: string,
+): Promise<void> {
+  const [scenario] = read([file]);
+  if (!scenario) return;
+  const found = await seek(scenario.file, scenario.text, place, range, formula, goal);
+  if ('fault' in found) {
+    refuse(found.fault);
+    return;
+  }
+  process.stdout.write(`${soughtText(found.sought)}\n`);
+  if (found.sought.solutions.length === 0) process.exitCode = 1;
+}
