@@ -8,9 +8,10 @@
  */
 import { type Filled, withFieldValues } from './fieldValues.ts';
 import { modelFunctions, modelNames, modelScope } from './functions/modelScope.ts';
+import { athleteWith, measuredActions, questionOf } from './handedOver.ts';
 import { type Calibration, calibrateLifts, liftFactors } from './inference/calibrateLifts.ts';
-import { fitKneeStrength, type KneeFit, scored } from './inference/fitKneeStrength.ts';
-import { fitScales, type MeasuredAction } from './inference/fitScales.ts';
+import { fitKneeStrength, type KneeFit } from './inference/fitKneeStrength.ts';
+import { fitScales } from './inference/fitScales.ts';
 import { type FittedTest, fittedTests } from './inference/fittedTests.ts';
 import { type Forecast, forecast, type Question, reachDeg } from './inference/forecast.ts';
 import { type Placed, rank } from './inference/ranking.ts';
@@ -29,19 +30,11 @@ import { number } from './notebook/formula/values.ts';
 import type { Problem } from './notebook/problem.ts';
 import type { AngleAt } from './notebook/readPlace.ts';
 import { openScenario, scenarioFrom } from './notebook/readScenario.ts';
-import type { LiftTest, LiftWork, Program, Scenario } from './notebook/scenario.ts';
+import type { Program, Scenario } from './notebook/scenario.ts';
 import type { Source } from './notebook/source.ts';
-import {
-  type Athlete,
-  athleteOf,
-  isTrained,
-  type LiftFactors,
-  type Scales,
-  tableKneeExtension,
-} from './physiology/athlete.ts';
+import { type Athlete, type Scales, tableKneeExtension } from './physiology/athlete.ts';
 import { bodyOf, estimatedLengths } from './physiology/body.ts';
 import { angleAtHeight } from './physiology/heights.ts';
-import { firstAngle } from './physiology/measuredSingle.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
 import { type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
@@ -49,7 +42,6 @@ import { liftBalance, unbalanced } from './problems/balanceProblems.ts';
 import { loadProblems } from './problems/loadProblems.ts';
 import { rigRemarks } from './problems/rigProblems.ts';
 import { testRemarks } from './problems/testRemarks.ts';
-import { isAction } from './tables/actions.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
 import { liftNamed, lifts } from './tables/lifts.ts';
 
@@ -245,58 +237,4 @@ function answer(
 /** A program's work with what a time estimate must know of its lifts. */
 function timed({ work }: Program, { exercises }: Plan) {
   return work.map((entry, i) => ({ ...entry, oneSided: exercises[i]?.oneSided ?? false }));
-}
-
-/** Each angle's scored trials of every torque test, in the order of the file. */
-function measuredActions(scenario: Scenario): MeasuredAction[] {
-  return scenario.tests.flatMap((test) =>
-    test.kind === 'torque'
-      ? test.points.map(({ angle, trials }) => ({
-          action: test.action,
-          ...scored(angle, trials, test.score),
-        }))
-      : [],
-  );
-}
-
-function athleteWith(
-  scenario: Scenario,
-  fit: KneeFit,
-  scales: Scales,
-  factors: LiftFactors,
-): Athlete {
-  const { subject } = scenario;
-  return athleteOf({
-    body: bodyOf(subject),
-    reference: subject.reference,
-    mass: subject.mass,
-    trained: isTrained(subject.trainingYears),
-    knee: fit.strength,
-    scales,
-    liftFactors: factors,
-  });
-}
-
-/** The target, and every standing lift's range that a test or a program uses. */
-function questionOf(scenario: Scenario, catalogue: readonly Lift[]): Question {
-  const { action, from, to, weeks } = scenario.target;
-  if (!isAction(action)) throw new Error(`no action "${action}"`);
-  const tested = scenario.tests.filter((test) => test.kind === 'lift');
-  const worked = scenario.programs.flatMap(({ work }) =>
-    work.filter((entry) => entry.kind === 'lift').filter(({ lowerOnly }) => !lowerOnly),
-  );
-  const ranges = [...tested, ...worked]
-    .map((entry) => {
-      const lift = liftNamed(entry.lift, catalogue);
-      return { lift, from: startOf(entry, lift), to: entry.to };
-    })
-    .filter(({ lift }) => lift.support === 'feet')
-    .sort((a, b) => (a.lift.name < b.lift.name ? -1 : 1) * Number(a.lift !== b.lift) || a.to - b.to)
-    .filter((range, i, all) => range.lift !== all[i - 1]?.lift || range.to !== all[i - 1]?.to);
-  return { action, target: { from, to }, ranges, ...(weeks === undefined ? {} : { weeks }) };
-}
-
-/** Where a range begins: as written; for a test that does not say, at the lift's own first angle. */
-function startOf(entry: LiftTest | LiftWork, lift: Lift): number {
-  return entry.from ?? firstAngle(lift);
 }

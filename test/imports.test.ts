@@ -23,7 +23,9 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   'seek.ts': ['sweep.ts', 'notebook'],
   'fieldValues.ts': ['type run.ts', 'functions', 'notebook'],
   'lookUpLift.ts': ['notebook/didYouMean.ts', 'mechanics', 'physiology', 'tables'],
+  'handedOver.ts': ['type notebook', 'inference', 'type mechanics', 'physiology', 'tables'],
   'run.ts': [
+    'handedOver.ts',
     'fieldValues.ts',
     'problems',
     'functions',
