@@ -23,8 +23,9 @@ export interface Sought {
 
 /** Values looked at before solutions are closed in on: two closer than a step apart may be missed. */
 const looked = 13;
-/** Halvings of a step: a solution is found to a ten-thousandth of it. */
-const halvings = 14;
+/** Part of a step to which a solution is found, and most evaluations spent on it. */
+const finest = 1e-4;
+const mostCloser = 14;
 
 interface Point extends Solution {
   readonly x: number;
@@ -34,7 +35,7 @@ interface Point extends Solution {
 
 /**
  * Finds the values of one place of a file at which a formula equals a goal: looks at some values over
- * the range, then halves every step over which the difference changes its sign. The file is not
+ * the range, then closes in wherever the difference changes its sign. The file is not
  * touched.
  *
  * @param range "60 kg : 120 kg"
@@ -98,18 +99,25 @@ export async function seek(
   };
 }
 
+/**
+ * Closes in on a change of sign by the secant through both ends, the value at an end that stays put
+ * halved (the Illinois rule), so that a nearly straight answer takes two or three evaluations.
+ */
 async function closeIn(
   left: Point,
   right: Point,
   at: (x: number) => Promise<Point | undefined>,
 ): Promise<Solution> {
-  let [low, high] = [left, right];
-  for (let i = 0; i < halvings; i++) {
-    const middle = await at((low.x + high.x) / 2);
-    if (!middle) break;
-    if (middle.y === 0) return middle;
-    if (middle.y * low.y < 0) high = middle;
-    else low = middle;
+  const fine = finest * (right.x - left.x);
+  let [low, high, best] = [left, right, Math.abs(left.y) < Math.abs(right.y) ? left : right];
+  for (let i = 0; i < mostCloser; i++) {
+    const point = await at((low.x * high.y - high.x * low.y) / (high.y - low.y));
+    if (!point) break;
+    const moved = Math.abs(point.x - best.x);
+    if (Math.abs(point.y) < Math.abs(best.y)) best = point;
+    if (point.y === 0 || moved < fine) break;
+    if (point.y * low.y < 0) [low, high] = [{ ...low, y: low.y / 2 }, point];
+    else [low, high] = [point, { ...high, y: high.y / 2 }];
   }
-  return Math.abs(low.y) < Math.abs(high.y) ? low : high;
+  return best;
 }

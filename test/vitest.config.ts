@@ -5,7 +5,7 @@ export default defineConfig({
     include: ['test/**/*.test.ts'],
     isolate: false,
     // Whole runs of the command on a busy machine; no test is about time.
-    testTimeout: 30_000,
+    testTimeout: 120_000,
     reporters: ['default', './test/plainReporter.ts'],
   },
 });
