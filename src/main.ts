@@ -78,6 +78,13 @@ program
   );
 
 program
+  .command('compare')
+  .description('say what two scenarios answer differently, and why')
+  .argument('<a>', 'a scenario file, or a git revision of one such as HEAD~1:scenarios/x.yaml')
+  .argument('[b]', 'another; when left out, <a> as last committed is compared with <a> as it is')
+  .action((a: string, b: string | undefined) => compareTwo(a, b));
+
+program
   .command('start')
   .description('write a new scenario with comments, to be filled in')
   .argument('[file]', 'where to write it', 'scenario.yaml')
@@ -197,6 +204,30 @@ async function find(
   }
   process.stdout.write(`${soughtText(found.sought)}\n`);
   if (found.sought.solutions.length === 0) process.exitCode = 1;
+}
+
+/** Prints what two scenarios answer differently; exits 1 if either has problems. */
+async function compareTwo(first: string, second?: string): Promise<void> {
+  const [{ readPair }, { compare }, { comparePage }, { renderTerminal }, { formatProblems }] =
+    await Promise.all([
+      import('./gitRevision.ts'),
+      import('./compare.ts'),
+      import('./page/comparePage.ts'),
+      import('./page/terminal.ts'),
+      import('./notebook/problem.ts'),
+    ]);
+  const pair = readPair(first, second);
+  if ('fault' in pair) {
+    refuse(pair.fault);
+    return;
+  }
+  const { compared, problems } = await compare(pair.a, pair.b);
+  if (compared) process.stdout.write(`${renderTerminal(comparePage(compared), width())}\n`);
+  else {
+    const textOf = (file: string) => [pair.a, pair.b].find((one) => one.file === file)?.text;
+    process.stderr.write(`${formatProblems(problems, textOf)}\n`);
+    process.exitCode = 1;
+  }
 }
 
 /** Writes a new scenario; never over a file that is there. */
