@@ -2,15 +2,10 @@ import type { Compared, Pair, Trial, Watched } from '../compare.ts';
 import type { Difference, Said } from '../notebook/differences.ts';
 import { cellText } from '../notebook/formula/cellText.ts';
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
-import type { Block, Column, Report } from './report.ts';
+import type { Block, Report } from './report.ts';
 import { listInWords, plural, signedPercent, signedPoints } from './words.ts';
 
 const notThere = 'not there';
-
-const sides: readonly Column[] = [
-  { head: 'in a', align: 'right' },
-  { head: 'in b', align: 'right' },
-];
 
 /** Two scenarios side by side: the answers, the first cause of a change, and where the files differ. */
 export function comparePage(compared: Compared): Report {
@@ -64,8 +59,9 @@ function programTable(programs: readonly Pair<number>[]): Block {
   return {
     kind: 'table',
     columns: [
-      { head: 'target gain of', align: 'left' },
-      ...sides,
+      { head: 'program', align: 'left' },
+      { head: 'gain in a', align: 'right' },
+      { head: 'gain in b', align: 'right' },
       { head: 'points', align: 'right' },
     ],
     rows: programs.map(({ name, a, b }) => [
@@ -80,7 +76,11 @@ function programTable(programs: readonly Pair<number>[]): Block {
 function cellTable(cells: readonly Pair<CellResult>[]): Block {
   return {
     kind: 'table',
-    columns: [{ head: 'cell', align: 'left' }, ...sides],
+    columns: [
+      { head: 'cell', align: 'left' },
+      { head: 'in a', align: 'right' },
+      { head: 'in b', align: 'right' },
+    ],
     rows: cells.map(({ name, a, b }) => [
       name,
       a ? cellText(a) : notThere,
