@@ -69,6 +69,10 @@ function readRevision(asked: string, folder: string, file: string): Read {
   if (found.code === 'ENOBUFS') return { fault: `${file} is too large for a scenario` };
   if (/not a git repository/.test(found.says))
     return { fault: `${file} cannot be read: this folder is in no git repository` };
+  if (/dubious ownership/.test(found.says))
+    return {
+      fault: `${file} cannot be read: git does not trust this folder, it is someone else's`,
+    };
   const known = revision === '' || 'text' in git(['rev-parse', '--verify', revision], folder);
   if (!known) return { fault: `${file} cannot be read: git knows no revision "${revision}"` };
   return {

@@ -52,9 +52,9 @@ export function signedPercent(fraction: number, digits = 0): string {
 
 /** A difference of two shares in points with its sign, "+1.2"; what rounds to zero is "0". */
 export function signedPoints(difference: number): string {
-  const text = fixed(difference * 100, 1);
+  const text = withUnit(difference * 100, 1, '');
   if (Number(text) === 0) return '0';
-  return difference > 0 ? `+${text}` : text;
+  return difference > 0 && Number.isFinite(difference) ? `+${text}` : text;
 }
 
 /** A torque, "183 N·m": whole from 10 upward, one decimal below, finer than any test can tell. */
