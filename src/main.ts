@@ -78,6 +78,15 @@ program
   );
 
 program
+  .command('compare')
+  .description('say what two scenarios answer differently, and why')
+  .argument('<a>', 'a scenario file, or a git revision of one such as HEAD~1:scenarios/x.yaml')
+  .argument('[b]', 'another; when left out, <a> as last committed is compared with <a> as it is')
+  .action(async (a: string, b: string | undefined) =>
+    (await import('./commands/compareTwo.ts')).compareTwo(a, b),
+  );
+
+program
   .command('start')
   .description('write a new scenario with comments, to be filled in')
   .argument('[file]', 'where to write it', 'scenario.yaml')

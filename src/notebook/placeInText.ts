@@ -62,7 +62,8 @@ function missing(
   return `there is no "${first}" in ${where}; ${hint}`;
 }
 
-const dottedOf = (path: readonly (string | number)[]) =>
+/** A path as coaches write it, "programs.deep squat.work.1.to": list places count from 1. */
+export const dottedOf = (path: readonly (string | number)[]) =>
   path.map((step) => (typeof step === 'number' ? step + 1 : step)).join('.');
 
 /** The file with another value at a place; nothing else changes. */

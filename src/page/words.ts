@@ -50,6 +50,13 @@ export function signedPercent(fraction: number, digits = 0): string {
   return Number.parseFloat(text) > 0 ? `+${text}` : text;
 }
 
+/** A difference of two shares in points with its sign, "+1.2"; what rounds to zero is "0". */
+export function signedPoints(difference: number): string {
+  const text = withUnit(difference * 100, 1, '');
+  if (Number(text) === 0) return '0';
+  return difference > 0 && Number.isFinite(difference) ? `+${text}` : text;
+}
+
 /** A torque, "183 N·m": whole from 10 upward, one decimal below, finer than any test can tell. */
 export function newtonMetres(torque: number): string {
   return withUnit(torque, Math.abs(torque) < 9.95 ? 1 : 0, ' N·m');

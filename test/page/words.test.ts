@@ -10,6 +10,7 @@ import {
   rangeDegrees,
   rangeText,
   signedPercent,
+  signedPoints,
 } from '../../src/page/words.ts';
 
 // Every expected text is the input converted and rounded by hand; 1° = π/180 rad by definition.
@@ -37,6 +38,10 @@ describe('numbers with their units', () => {
     [signedPercent(0.001), '0 %'],
     [signedPercent(0.001, 1), '+0.1 %'],
     [signedPercent(Number.NaN), 'not determined'],
+    [signedPoints(0.0123), '+1.2'],
+    [signedPoints(-0.03), '-3.0'],
+    [signedPoints(-0.0004), '0'],
+    [signedPoints(Number.NaN), 'not determined'],
     [newtonMetres(183.2), '183 N·m'],
     [newtonMetres(4.25), '4.3 N·m'],
     [newtonMetres(9.96), '10 N·m'],
