@@ -104,7 +104,7 @@ async function report(
     }
     const whole = page.fullReport(results);
     const path = join(options.out, reportName(scenario.file));
-    const shown = options.full ? whole : { ...whole, sections: whole.sections.slice(0, 1) };
+    const shown = options.full ? whole : page.shortReport(results);
     process.stdout.write(`${page.renderTerminal(shown, width())}\n`);
     if (writeWhole(options.out, path, page.renderMarkdown(whole)))
       process.stderr.write(`report: ${path}\n`);
