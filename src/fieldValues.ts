@@ -181,7 +181,7 @@ function athleteScope(results: Results, source: Source): Scope {
 
 /** The file with a stand-in for everything that may wait for the athlete. */
 function withoutPrograms(source: Source): Source {
-  const { cells, limits, programs, target, ...rest } = Object(source.value);
+  const { cells, limits, notebook, programs, target, ...rest } = Object(source.value);
   const isIncluded = rest.angles === 'included';
   const hold = { hold: 'knee extension', effort: '50 %', sets: 1, reps: 1, seconds: 1 };
   const value = {

@@ -7,6 +7,7 @@
  *   gains ──inference──▶ ranking ──▶ Results ──page──▶ markdown, terminal, JSON
  */
 import { type Filled, withFieldValues } from './fieldValues.ts';
+import { reachOf } from './functions/athleteFunctions.ts';
 import { modelFunctions, modelNames, modelScope } from './functions/modelScope.ts';
 import { athleteWith, measuredActions, questionOf } from './handedOver.ts';
 import { type Calibration, calibrateLifts, liftFactors } from './inference/calibrateLifts.ts';
@@ -39,6 +40,7 @@ import { minutesPerWeek } from './physiology/minutes.ts';
 import { type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
 import { liftBalance, unbalanced } from './problems/balanceProblems.ts';
+import { type Axis, blockProblems } from './problems/blockProblems.ts';
 import { loadProblems } from './problems/loadProblems.ts';
 import { rigRemarks } from './problems/rigProblems.ts';
 import { testRemarks } from './problems/testRemarks.ts';
@@ -147,6 +149,8 @@ async function evaluate(opened: Source): Promise<Run> {
   );
   const cells = await cellsOf(results, source);
   if (cells.problems.length > 0) return { problems: cells.problems };
+  const unshown = blockProblems(source, scenario.notebook ?? [], cells.results, axisOf(results));
+  if (unshown.length > 0) return { problems: unshown };
   return {
     results: { ...results, cells: cells.results },
     notes: [...notes, ...remarks, ...idle],
@@ -159,6 +163,13 @@ async function cellsOf(results: Results, source: Source): Promise<Cells> {
   const { cells } = results.scenario;
   if (cells.length === 0) return { results: [], problems: [] };
   return evaluateCells(cells, modelScope(results), source, await loadParser());
+}
+
+/** What the notebook's charts and tables stand on. */
+function axisOf(results: Results): Axis {
+  const { action } = results.question;
+  const [program] = results.scenario.programs;
+  return { action, angles: reachOf(action, results).length, program: program?.name ?? '' };
 }
 
 /**

@@ -54,6 +54,17 @@ describe('README', () => {
     expect(found.results?.cells).toHaveLength(3);
   });
 
+  it('its notebook can be put into it with its cells', async () => {
+    const [yaml = ''] = blocks('yaml');
+    const own = ['cells:', 'notebook:'].map((key) =>
+      blocks('yaml').find((block) => block.startsWith(key)),
+    );
+    const whole = [yaml, ...own].join('');
+    const { results, problems } = { results: undefined, ...(await run('README.yaml', whole)) };
+    expect(formatProblems(problems ?? [], () => whole)).toBe('');
+    expect(results?.scenario.notebook).toHaveLength(3);
+  });
+
   it('its declared lifts are good ones', async () => {
     const [yaml = '', , own = ''] = blocks('yaml');
     const { results, problems } = { results: undefined, ...(await run('README.yaml', yaml + own)) };

@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { fullReport } from '../page/fullReport.ts';
+import { fullReport, shortReport } from '../page/fullReport.ts';
 import { renderMarkdown } from '../page/markdown.ts';
 import { resultsJson } from '../page/resultsJson.ts';
 import { renderTerminal } from '../page/terminal.ts';
@@ -22,7 +22,7 @@ export async function report(
     }
     const whole = fullReport(results);
     const path = join(options.out, reportName(scenario.file));
-    const shown = options.full ? whole : { ...whole, sections: whole.sections.slice(0, 1) };
+    const shown = options.full ? whole : shortReport(results);
     process.stdout.write(`${renderTerminal(shown, width())}\n`);
     if (writeWhole(options.out, path, renderMarkdown(whole)))
       process.stderr.write(`report: ${path}\n`);

@@ -12,6 +12,7 @@ import { readChains } from './readChains.ts';
 import { Reading } from './reading.ts';
 import { declaredLifts, readLifts } from './readLifts.ts';
 import { readMachines } from './readMachines.ts';
+import { readNotebook } from './readNotebook.ts';
 import type { AngleAt, Standing } from './readPlace.ts';
 import { readPrograms } from './readPrograms.ts';
 import { readSubject } from './readSubject.ts';
@@ -128,6 +129,7 @@ function convert(
     bands: readBands(reading, draft.bands),
     ...optional('minutesPerWeek', draft.limits?.['minutes per week']),
     cells: readCells(reading, draft.cells),
+    ...optional('notebook', draft.notebook && readNotebook(reading, draft.notebook)),
     programs: readPrograms(reading, draft.programs, { ...standing, tested, lifts, equipment }),
   });
 }

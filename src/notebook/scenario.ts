@@ -5,6 +5,7 @@
  */
 
 import type { Lift, MuscledJoint } from '../mechanics/lift.ts';
+import type { NotebookBlock } from './blocks.ts';
 
 export type Metre = number;
 export type Kilogram = number;
@@ -263,4 +264,6 @@ export interface Scenario {
   readonly minutesPerWeek?: number;
   readonly programs: readonly Program[];
   readonly cells: readonly Cell[];
+  /** The coach's own order of the report, in place of the standard one. */
+  readonly notebook?: readonly NotebookBlock[];
 }

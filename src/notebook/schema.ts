@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { muscledJoints } from '../mechanics/lift.ts';
+import { notebook } from './blockSchema.ts';
 import { athlete, meanPerson } from './bodySchema.ts';
 import { cell } from './cellSchema.ts';
 import { group, must, oneOf, quantity, text } from './field.ts';
@@ -107,6 +108,7 @@ export const scenarioSchema = z.strictObject(
       .record(z.string(), cell, group('a group of cells by name'))
       .describe('Name → a calculation of your own')
       .optional(),
+    notebook: notebook.optional(),
   },
   group('a group of lines such as title: and athlete:'),
 );

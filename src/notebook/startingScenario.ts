@@ -37,4 +37,6 @@ programs:
       - { hold: knee extension, at: 90 deg, effort: 90 %, sets: 4, reps: 5, seconds: 5, rest: 90 s }
 cells: # your own calculations; "torqueleaf ask FILE" lists what they may use
   bar to body: = best("back squat", 110 deg) / mass
+# notebook: # the report in your own order: text, cells, chart, table by angle, section
+#   [{ text: Notes for Monday. }, { cells: [bar to body] }, { section: why }]
 `;

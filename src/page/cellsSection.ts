@@ -17,12 +17,16 @@ export function cellsSection(results: Results): Section[] {
           kind: 'text',
           text: 'Calculations of the coach’s own; their formulas stand in the scenario. Three digits at most.',
         },
-        cellTable(cells),
-        ...remarks(cells),
-        ...cells.flatMap((cell) => chartOf(cell, results)),
+        ...cellBlocks(cells),
+        ...cells.flatMap((result) => (result.cell.chart ? cellChart(result, results) : [])),
       ],
     },
   ];
+}
+
+/** Cells as a table, with what is noted and expected of them. */
+export function cellBlocks(cells: readonly CellResult[]): Block[] {
+  return [cellTable(cells), ...remarks(cells)];
 }
 
 function cellTable(cells: readonly CellResult[]): Block {
@@ -51,12 +55,17 @@ function remarks(cells: readonly CellResult[]): Block[] {
   return items.length > 0 ? [{ kind: 'list', items }] : [];
 }
 
+/** The angles of the target's action, degrees: those of a list over all angles. */
+export function reachAngles({ anglesDeg, reachDeg: [least, most] }: Results): readonly number[] {
+  return anglesDeg.filter((deg) => deg >= least - 1e-6 && deg <= most + 1e-6);
+}
+
 /** A chart of a list over all angles of the target's action; other lists have no axis to stand on. */
-function chartOf(result: CellResult, { anglesDeg, reachDeg, question }: Results): Block[] {
+export function cellChart(result: CellResult, results: Results): Block[] {
+  const { question } = results;
   const { cell, value } = result;
-  if (!cell.chart || typeof value !== 'object') return [];
-  const [least, most] = reachDeg;
-  const xDeg = anglesDeg.filter((deg) => deg >= least - 1e-6 && deg <= most + 1e-6);
+  if (typeof value !== 'object') return [];
+  const xDeg = reachAngles(results);
   if (xDeg.length !== value.length)
     return [
       {

@@ -4,26 +4,41 @@ import { cautionSection } from './cautions.ts';
 import { cellsSection } from './cellsSection.ts';
 import { conflictSection, sourceSection, wordSection } from './evidence.ts';
 import { gainSections } from './gainSections.ts';
+import { notebookSections } from './notebookSections.ts';
 import { programSections } from './programSections.ts';
-import type { Report } from './report.ts';
+import type { Report, Section } from './report.ts';
 import { singlesSection } from './singlesSection.ts';
 import { verdictSection } from './verdict.ts';
 
-/** The standard report of one scenario, top down: who and what, verdict, ranking, reasons, doubts. */
+/** The whole report of one scenario: the coach's notebook or the standard order, then the doubts. */
 export function fullReport(results: Results): Report {
+  const { title, notebook } = results.scenario;
   return {
-    title: results.scenario.title,
+    title,
     sections: [
-      verdictSection(results),
-      ...gainSections(results),
-      ...programSections(results),
-      ...singlesSection(results),
-      ...cellsSection(results),
-      athleteSection(results),
-      conflictSection(results),
+      ...(notebook ? notebookSections(notebook, results) : standardSections(results)),
+      // No notebook can leave these out.
       cautionSection(),
       wordSection(),
       sourceSection(results),
     ],
   };
+}
+
+/** The verdict alone, wherever it stands in the whole report. */
+export function shortReport(results: Results): Report {
+  return { title: results.scenario.title, sections: [verdictSection(results)] };
+}
+
+/** Top down: verdict, ranking, reasons, the coach's cells, what was measured. */
+function standardSections(results: Results): Section[] {
+  return [
+    verdictSection(results),
+    ...gainSections(results),
+    ...programSections(results),
+    ...singlesSection(results),
+    ...cellsSection(results),
+    athleteSection(results),
+    conflictSection(results),
+  ];
 }

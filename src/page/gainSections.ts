@@ -9,41 +9,48 @@ const drawn = 4;
 
 /** Where the gains land (chart and table over angles) and what they are owed to. */
 export function gainSections(results: Results): Section[] {
-  const { ranking } = results;
-  const programs = ranking.map(({ program }) => program);
-  return [
-    {
-      heading: 'Where the gains land',
-      blocks: [
-        { kind: 'text', text: chartSentence(programs, results) },
-        { kind: 'chart', chart: gainChart(programs.slice(0, drawn), results) },
-        {
-          kind: 'table',
-          columns: [
-            { head: 'program', align: 'left' },
-            ...(programs[0]?.bands ?? []).map((band) => ({
-              head: rangeDegrees(band.from, band.to),
-              align: 'right' as const,
-            })),
-          ],
-          rows: programs.map((program) => [
-            program.name,
-            ...program.bands.map(({ gain }) => signedPercent(gain)),
-          ]),
-        },
-      ],
-    },
-    {
-      heading: 'Why',
-      blocks: [
-        {
-          kind: 'text',
-          text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). Drive: the gain that stays near the angles trained. Growth: more muscle where it was loaded. Series: longer fibres, which move strength toward longer muscle. ${before(programs)}`,
-        },
-        whyTable(programs),
-      ],
-    },
-  ];
+  return [gainSection(results), whySection(results)];
+}
+
+/** Chart and table of the gains over angles. */
+export function gainSection(results: Results): Section {
+  const programs = results.ranking.map(({ program }) => program);
+  return {
+    heading: 'Where the gains land',
+    blocks: [
+      { kind: 'text', text: chartSentence(programs, results) },
+      { kind: 'chart', chart: gainChart(programs.slice(0, drawn), results) },
+      {
+        kind: 'table',
+        columns: [
+          { head: 'program', align: 'left' },
+          ...(programs[0]?.bands ?? []).map((band) => ({
+            head: rangeDegrees(band.from, band.to),
+            align: 'right' as const,
+          })),
+        ],
+        rows: programs.map((program) => [
+          program.name,
+          ...program.bands.map(({ gain }) => signedPercent(gain)),
+        ]),
+      },
+    ],
+  };
+}
+
+/** What the gains are owed to. */
+export function whySection(results: Results): Section {
+  const programs = results.ranking.map(({ program }) => program);
+  return {
+    heading: 'Why',
+    blocks: [
+      {
+        kind: 'text',
+        text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). Drive: the gain that stays near the angles trained. Growth: more muscle where it was loaded. Series: longer fibres, which move strength toward longer muscle. ${before(programs)}`,
+      },
+      whyTable(programs),
+    ],
+  };
 }
 
 /** Where the athlete is strongest, the same before any program. */

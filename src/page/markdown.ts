@@ -4,7 +4,7 @@ import { drawChart } from './chart.ts';
 import { escapeInline, escapeLine } from './escape.ts';
 import type { Block, Report } from './report.ts';
 import { markdownTable } from './table.ts';
-import { paragraphs } from './wrap.ts';
+import { paragraphs, plainLines } from './wrap.ts';
 
 // Two columns short of 80, so that the fence can be quoted in a thread and still fit.
 const chartWidth = 78;
@@ -15,6 +15,8 @@ function blockLines(block: Block): string[] {
       return paragraphs(block.text).flatMap((paragraph, index) =>
         index === 0 ? [escapeLine(paragraph)] : ['', escapeLine(paragraph)],
       );
+    case 'markdown':
+      return plainLines(block.text);
     case 'list':
       return block.items.map((item) => `- ${escapeLine(item)}`.trimEnd());
     case 'table':
@@ -31,7 +33,8 @@ function headed(marks: string, text: string): string {
 
 /**
  * A report as GitHub-flavoured markdown: one paragraph a line, charts in text fences of 78
- * columns, a final newline. Texts are plain: marks of markdown in them are shown, not obeyed.
+ * columns, a final newline. Texts are plain: marks of markdown in them are shown, not
+ * obeyed, but for blocks of markdown.
  */
 export function renderMarkdown(report: Report): string {
   const parts = [headed('#', report.title)];

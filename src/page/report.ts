@@ -10,6 +10,8 @@ export interface Column {
 
 export type Block =
   | { readonly kind: 'text'; readonly text: string }
+  /** The coach's own, obeyed: kept as written. */
+  | { readonly kind: 'markdown'; readonly text: string }
   | { readonly kind: 'list'; readonly items: readonly string[] }
   | {
       readonly kind: 'table';
@@ -29,6 +31,7 @@ export interface Chart {
 }
 
 export interface Section {
+  /** Empty for what has no heading of its own. */
   readonly heading: string;
   readonly blocks: readonly Block[];
 }

@@ -1,6 +1,7 @@
 /** A report as text for a terminal. */
 
 import { drawChart } from './chart.ts';
+import { proseLines } from './prose.ts';
 import type { Block, Report } from './report.ts';
 import { terminalTable } from './table.ts';
 import { displayWidth, paragraphs, wrapWords } from './wrap.ts';
@@ -19,6 +20,8 @@ function blockLines(block: Block, width: number): string[] {
       return paragraphs(block.text).flatMap((paragraph, index) =>
         index === 0 ? wrapWords(paragraph, width) : ['', ...wrapWords(paragraph, width)],
       );
+    case 'markdown':
+      return proseLines(block.text, width);
     case 'list':
       return block.items.flatMap((item) => wrapWords(item, width, '- ', '  '));
     case 'table':

@@ -19,6 +19,17 @@ export function oneLine(text: string): string {
   return text.replace(unsafe, ' ').replace(/\s+/gu, ' ').trim();
 }
 
+/** The lines of a text that is kept as written: control characters gone, empty ends cut off. */
+export function plainLines(text: string): string[] {
+  const clean = (part: string) => part.replace(unsafe, ' ');
+  return text
+    .split(/\r?\n/u)
+    .map((line) => line.split('\t').map(clean).join('\t'))
+    .join('\n')
+    .replace(/^(?:[^\S\n]*\n)+|\s+$/gu, '')
+    .split('\n');
+}
+
 /** The paragraphs of a text, one line each; an empty line separates them, empty ones are left out. */
 export function paragraphs(text: string): string[] {
   return text
@@ -48,7 +59,7 @@ export function displayWidth(line: string): number {
 }
 
 /** Cuts a word into pieces of at most `width` columns; a sign wider than that stays whole. */
-function pieces(word: string, width: number): string[] {
+export function pieces(word: string, width: number): string[] {
   if (displayWidth(word) <= width) return [word];
   const cut: string[] = [];
   let piece = '';
