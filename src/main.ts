@@ -8,6 +8,7 @@
 import { mkdirSync, readdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { Command } from 'commander';
+import { printable } from './notebook/problem.ts';
 
 interface Evaluated {
   readonly file: string;
@@ -109,7 +110,7 @@ async function report(
     if (writeWhole(options.out, path, page.renderMarkdown(whole)))
       process.stderr.write(`report: ${path}\n`);
   }
-  if (data.length > 0) process.stdout.write(`${JSON.stringify(data, null, 1)}\n`);
+  if (data.length > 0) process.stdout.write(`${page.jsonText(data)}\n`);
 }
 
 /** Reports every problem, and reports that differ from what the files would give now. */
@@ -154,7 +155,7 @@ async function answer(file: string, formula?: string): Promise<void> {
     return;
   }
   const { cellText } = await import('./notebook/formula/cellText.ts');
-  process.stdout.write(`${cellText(found.result)}\n`);
+  process.stdout.write(`${printableLines(cellText(found.result))}\n`);
 }
 
 /** Prints a table of what formulas come to with several values at one place. */
@@ -195,7 +196,7 @@ async function find(
     refuse(found.fault);
     return;
   }
-  process.stdout.write(`${soughtText(found.sought)}\n`);
+  process.stdout.write(`${printableLines(soughtText(found.sought))}\n`);
   if (found.sought.solutions.length === 0) process.exitCode = 1;
 }
 
@@ -236,7 +237,9 @@ async function showLifts(name?: string, file?: string): Promise<void> {
     refuse(`there is no lift "${name}"${hint}`);
     return;
   }
-  process.stdout.write(`${liftDrawing(found)}\n\n${renderTerminal(liftPage(found), width())}\n`);
+  process.stdout.write(
+    `${printableLines(liftDrawing(found))}\n\n${renderTerminal(liftPage(found), width())}\n`,
+  );
 }
 
 /** The lifts that a scenario may use; prints its problems. */
@@ -308,10 +311,13 @@ function scenariosIn(folder: string): string[] {
 
 /** A wrong call: one plain line, exit code 2, nothing to work on. */
 function refuse(message: string): [] {
-  process.stderr.write(`${message}\n`);
+  process.stderr.write(`${printableLines(message)}\n`);
   process.exitCode = 2;
   return [];
 }
+
+/** A scenario's names and texts may hold commands to the terminal. */
+const printableLines = (text: string) => text.split('\n').map(printable).join('\n');
 
 function isFolder(path: string): boolean {
   return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
