@@ -51,7 +51,7 @@ function brokenRows(markdown: string): string[] {
 
 /** Signs of HTML that a browser would obey. */
 function markup(markdown: string): string[] {
-  const unfenced = markdown.replace(/^(`{3,})text\n[^]*?\n\1$/gm, '');
+  const unfenced = markdown.replace(/^(`{3,})text\n[\s\S]*?\n\1$/gm, '');
   const plain = unfenced.replace(/(?<![\\`])(`+)(?!`)[^`]+\1(?!`)/g, '').replaceAll('<br>', '');
   return plain.match(/(?<!\\)<[a-z/!?][^\n]{0,30}/gi) ?? [];
 }
