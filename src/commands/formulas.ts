@@ -8,6 +8,7 @@ import { seek } from '../seek.ts';
 import { sweep } from '../sweep.ts';
 import { evaluate } from './evaluate.ts';
 import { read } from './files.ts';
+import { printableLines } from './printable.ts';
 import { refuse } from './refuse.ts';
 import { width } from './width.ts';
 
@@ -26,7 +27,7 @@ export async function answer(file: string, formula?: string): Promise<void> {
     refuse(`the formula ${message}${hint === undefined ? '' : `\n  hint: ${hint}`}`);
     return;
   }
-  process.stdout.write(`${cellText(found.result)}\n`);
+  process.stdout.write(`${printableLines(cellText(found.result))}\n`);
 }
 
 /** Prints a table of what formulas come to with several values at one place. */
@@ -58,6 +59,6 @@ export async function find(
     refuse(found.fault);
     return;
   }
-  process.stdout.write(`${soughtText(found.sought)}\n`);
+  process.stdout.write(`${printableLines(soughtText(found.sought))}\n`);
   if (found.sought.solutions.length === 0) process.exitCode = 1;
 }

@@ -4,6 +4,7 @@ import { liftDrawing, liftList, liftPage } from '../page/liftPage.ts';
 import { renderTerminal } from '../page/terminal.ts';
 import { liftsKnownTo } from '../run.ts';
 import { read, type ScenarioFile } from './files.ts';
+import { printableLines } from './printable.ts';
 import { refuse } from './refuse.ts';
 import { width } from './width.ts';
 
@@ -22,7 +23,9 @@ export async function showLifts(name?: string, file?: string): Promise<void> {
     refuse(`there is no lift "${name}"${hint}`);
     return;
   }
-  process.stdout.write(`${liftDrawing(found)}\n\n${renderTerminal(liftPage(found), width())}\n`);
+  process.stdout.write(
+    `${printableLines(liftDrawing(found))}\n\n${renderTerminal(liftPage(found), width())}\n`,
+  );
 }
 
 /** The lifts that a scenario may use; prints its problems. */

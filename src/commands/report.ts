@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { fullReport, shortReport } from '../page/fullReport.ts';
 import { renderMarkdown } from '../page/markdown.ts';
-import { resultsJson } from '../page/resultsJson.ts';
+import { jsonText, resultsJson } from '../page/resultsJson.ts';
 import { renderTerminal } from '../page/terminal.ts';
 import { evaluate } from './evaluate.ts';
 import { read, readIfThere, reportName, writeWhole } from './files.ts';
@@ -27,7 +27,7 @@ export async function report(
     if (writeWhole(options.out, path, renderMarkdown(whole)))
       process.stderr.write(`report: ${path}\n`);
   }
-  if (data.length > 0) process.stdout.write(`${JSON.stringify(data, null, 1)}\n`);
+  if (data.length > 0) process.stdout.write(`${jsonText(data)}\n`);
 }
 
 /** Reports every problem, and reports that differ from what the files would give now. */

@@ -116,8 +116,13 @@ function clippedList(text: string): string {
   return `${text.slice(0, text.lastIndexOf(', ', longestMessage))}, …`;
 }
 
-/** Control characters from a file could command the terminal; tabs are harmless. */
-function printable(text: string): string {
+/**
+ * Control characters from a file could command the terminal, and direction overrides reorder what
+ * is read; tabs are harmless.
+ *
+ * @returns one line with such characters replaced; never throws
+ */
+export function printable(text: string): string {
   // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-  return text.replace(/[\u0000-\u0008\u000a-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, '�');
+  return text.replace(/[\u0000-\u0008\u000a-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069]/g, '�');
 }

@@ -23,6 +23,7 @@ import { type ScenarioFile, scenarioSchema } from './schema.ts';
 import { valueAt } from './schemaAt.ts';
 import { shapeProblems } from './shapeProblems.ts';
 import { readSource, type Source } from './source.ts';
+import { tooManyCalls, tooMuchTraining } from './tooMuch.ts';
 import { unitTable } from './unitTable.ts';
 
 /** Either a scenario, or what is wrong with the file; ask for `problems` first. */
@@ -74,7 +75,9 @@ export function openScenario(
   const { source: written, problems } = readSource(file, text);
   if (problems) return { problems: sortProblems(problems) };
   const { source, problems: derived } = withWholePrograms(written);
-  return derived.length > 0 ? { problems: sortProblems(derived) } : { source };
+  if (derived.length > 0) return { problems: sortProblems(derived) };
+  const excess = tooManyCalls(source);
+  return excess ? { problems: [excess] } : { source };
 }
 
 /** Reads a scenario from an open file whose fields hold plain values. */
@@ -85,6 +88,8 @@ export function scenarioFrom(source: Source, angleAt?: AngleAt): ReadScenario {
   const all = sortProblems([...shape, ...reading.problems]);
   if (all.length > 0) return { problems: all };
   if (!scenario) throw new Error(`${source.file}: a value was left out without a problem`);
+  const excess = tooMuchTraining(scenario.programs, source);
+  if (excess) return { problems: [excess] };
   return { scenario, source, notes: sortProblems(reading.notes) };
 }
 

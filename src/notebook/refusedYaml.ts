@@ -9,13 +9,14 @@ import {
   type Node,
 } from 'yaml';
 import type { Place, Problem } from './problem.ts';
+import { longName, oversized } from './tooMuch.ts';
 
 /** Turns a stretch of the text, by offsets, into a place. */
 export type Locate = (start: number, end: number) => Place;
 
 /**
  * Finds what YAML allows and a scenario does not: directives, anchors, aliases, tags, names that
- * are no plain words, names written twice, and a file with nothing in it.
+ * are no plain words, names written twice, what is too long, and a file with nothing in it.
  *
  * @param locate turns offsets into a place
  * @returns every problem, in the file's order; never throws
@@ -44,6 +45,11 @@ function refuseWithin(node: unknown, text: string, locate: Locate, found: Proble
     const mark = text.lastIndexOf(refused.mark, start);
     const { message, hint } = refused;
     found.push({ code: 'yaml', message, at: locate(mark < 0 ? start : mark, end), hint });
+  }
+  const excess = oversized(node, locate);
+  if (excess) {
+    found.push(excess);
+    return;
   }
   if (isSeq(node)) for (const item of node.items) refuseWithin(item, text, locate, found);
   if (!isMap(node)) return;
@@ -93,6 +99,8 @@ function keyProblem(
     const hint = 'a line reads "name: value"';
     return { code: 'bad-key', message: 'this cannot be the name of a value', at, hint };
   }
+  const long = isNode(key) && longName(key, locate);
+  if (long) return long;
   const first = firstLines.get(name);
   if (first === undefined) {
     firstLines.set(name, at.line);

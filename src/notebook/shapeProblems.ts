@@ -39,8 +39,9 @@ export function shapeProblems(
     const branch = issue.code === 'invalid_union' ? meantBranch(schema, issue, path, source) : [];
     if (branch.length > 0) for (const inner of branch) visit(inner, path);
     else if (issue.code === 'unrecognized_keys') {
+      const isCut = Object.values(Object(valueAt(source.value, path))).some(isCutFormula);
       for (const key of issue.keys) {
-        keep([...path, key], unknownKey(schema, path, key, source));
+        keep([...path, key], unknownKey(schema, path, key, source, isCut));
       }
     } else keep(path, valueProblem(schema, issue, path, source));
   };
@@ -125,13 +126,19 @@ function headHint(schema: z.core.$ZodType, path: Path, source: Source): string |
   return undefined;
 }
 
-function unknownKey(schema: z.core.$ZodType, path: Path, key: string, source: Source): Problem {
+/** @param isCut whether a formula beside the name was cut off by a comma, which makes such names */
+function unknownKey(
+  schema: z.core.$ZodType,
+  path: Path,
+  key: string,
+  source: Source,
+  isCut: boolean,
+): Problem {
   const parent = schemaAt(schema, path, source.value);
   const known = parent instanceof z.ZodObject ? Object.keys(parent.shape) : [];
   const where = path.length > 0 ? ` in ${pathName(path)}` : '';
-  const beside: readonly unknown[] = Object.values(Object(valueAt(source.value, path)));
   const inside = parent instanceof z.ZodObject ? groupOf(parent, key) : undefined;
-  const hint = beside.some(isCutFormula)
+  const hint = isCut
     ? quoteFormula
     : inside === undefined
       ? unknownNameHint(key, known)

@@ -22,8 +22,15 @@ function blockLines(block: Block): string[] {
     case 'table':
       return markdownTable(block);
     case 'chart':
-      return ['```text', ...drawChart(block.chart, chartWidth), '```'];
+      return fenced(drawChart(block.chart, chartWidth));
   }
+}
+
+/** Longer than any row of backticks inside: a name in a legend cannot close it. */
+function fenced(lines: readonly string[]): string[] {
+  const runs = lines.flatMap((line) => line.match(/`{3,}/g) ?? []);
+  const fence = '`'.repeat(Math.max(3, ...runs.map(({ length }) => length + 1)));
+  return [`${fence}text`, ...lines, fence];
 }
 
 function headed(marks: string, text: string): string {

@@ -100,3 +100,15 @@ const rounded = (value: number, digits: number) => Number(value.toFixed(digits))
 const tenth = (value: number) => rounded(value, 1);
 const share = (value: number) => rounded(value, 4);
 const inDegrees = (angle: number) => tenth(toDegrees(angle));
+
+/**
+ * Data as JSON text. JSON itself lets some characters through that command a terminal or reorder
+ * what is read: they are escaped, which means the same.
+ */
+export function jsonText(data: unknown): string {
+  const escaped = (sign: string) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`;
+  return JSON.stringify(data, null, 1).replace(
+    /[\u007f-\u009f\u2028-\u202e\u2066-\u2069]/g,
+    escaped,
+  );
+}
