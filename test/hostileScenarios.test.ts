@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { hostileScenarios } from './hostileScenarios.ts';
+import { hostileScenarios } from './hostile/scenarios.ts';
 
 /** A scenario may come from a stranger: none may hang, throw, change anything or reach the terminal raw. */
 

@@ -8,7 +8,7 @@ import { renderMarkdown } from '../src/page/markdown.ts';
 import { jsonText, resultsJson } from '../src/page/resultsJson.ts';
 import { renderTerminal } from '../src/page/terminal.ts';
 import { run } from '../src/run.ts';
-import { hostileScenarios } from './hostileScenarios.ts';
+import { hostileScenarios } from './hostile/scenarios.ts';
 
 const file = 'hostile.yaml';
 

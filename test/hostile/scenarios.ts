@@ -1,0 +1,17 @@
+import type { HostileScenario } from './parts.ts';
+import { sizes } from './sizes.ts';
+import { files, formulas, words } from './texts.ts';
+import { numbers, work } from './work.ts';
+import { prototypes, yamlTricks } from './yaml.ts';
+
+/** Every file of the corpus, by name. */
+export const hostileScenarios: readonly HostileScenario[] = [
+  ...yamlTricks,
+  ...prototypes,
+  ...sizes,
+  ...numbers,
+  ...work,
+  ...formulas,
+  ...words,
+  ...files,
+].map(([name, tries, text]) => ({ name, tries, text }));
