@@ -1,5 +1,6 @@
 import type { CellResult } from './notebook/formula/evaluateCells.ts';
 import { withValue } from './notebook/placeInText.ts';
+import { type Bracket, narrowed, secant } from './numeric/rootFinding.ts';
 import { findPlace, numberThenUnit, stepAt } from './sweep.ts';
 
 /** A value at which a formula meets its goal. */
@@ -100,8 +101,8 @@ export async function seek(
 }
 
 /**
- * Closes in on a change of sign by the secant through both ends, the value at an end that stays put
- * halved (the Illinois rule), so that a nearly straight answer takes two or three evaluations.
+ * Closes in on a change of sign, with the same steps as `risingRoot`, which cannot wait for an
+ * evaluation: a nearly straight answer takes two or three.
  */
 async function closeIn(
   left: Point,
@@ -109,15 +110,15 @@ async function closeIn(
   at: (x: number) => Promise<Point | undefined>,
 ): Promise<Solution> {
   const fine = finest * (right.x - left.x);
-  let [low, high, best] = [left, right, Math.abs(left.y) < Math.abs(right.y) ? left : right];
+  let bracket: Bracket = { a: left.x, fa: left.y, b: right.x, fb: right.y };
+  let best = Math.abs(left.y) < Math.abs(right.y) ? left : right;
   for (let i = 0; i < mostCloser; i++) {
-    const point = await at((low.x * high.y - high.x * low.y) / (high.y - low.y));
+    const point = await at(secant(bracket));
     if (!point) break;
     const moved = Math.abs(point.x - best.x);
     if (Math.abs(point.y) < Math.abs(best.y)) best = point;
     if (point.y === 0 || moved < fine) break;
-    if (point.y * low.y < 0) [low, high] = [{ ...low, y: low.y / 2 }, point];
-    else [low, high] = [point, { ...high, y: high.y / 2 }];
+    bracket = narrowed(bracket, point.x, point.y);
   }
   return best;
 }

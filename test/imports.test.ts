@@ -22,7 +22,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'notebook/scenarioJsonSchema.ts',
   ],
   'sweep.ts': ['run.ts', 'functions', 'notebook'],
-  'seek.ts': ['sweep.ts', 'notebook'],
+  'seek.ts': ['sweep.ts', 'notebook', 'numeric'],
   'compare.ts': ['run.ts', 'notebook'],
   'gitRevision.ts': [],
   'fieldValues.ts': ['type run.ts', 'functions', 'notebook'],
