@@ -8,7 +8,7 @@
  */
 import { type Filled, withFieldValues } from './fieldValues.ts';
 import { reachOf } from './functions/athleteFunctions.ts';
-import { modelFunctions, modelNames, modelScope } from './functions/modelScope.ts';
+import { modelScope } from './functions/modelScope.ts';
 import { athleteWith, measuredActions, questionOf } from './handedOver.ts';
 import { type Calibration, calibrateLifts, liftFactors } from './inference/calibrateLifts.ts';
 import { fitKneeStrength, type KneeFit } from './inference/fitKneeStrength.ts';
@@ -18,16 +18,13 @@ import { type Forecast, forecast, type Question, reachDeg } from './inference/fo
 import { type Placed, rank } from './inference/ranking.ts';
 import { gridDeg } from './mechanics/angleGrid.ts';
 import type { Lift } from './mechanics/lift.ts';
-import { typeText } from './notebook/formula/compiled.ts';
 import {
-  askFormula,
   brokenExpectations,
   type CellResult,
   type Cells,
   evaluateCells,
 } from './notebook/formula/evaluateCells.ts';
 import { loadParser } from './notebook/formula/mathjsParser.ts';
-import { number } from './notebook/formula/values.ts';
 import type { Problem } from './notebook/problem.ts';
 import type { AngleAt } from './notebook/readPlace.ts';
 import { openScenario, scenarioFrom } from './notebook/readScenario.ts';
@@ -170,30 +167,6 @@ function axisOf(results: Results): Axis {
   const { action } = results.question;
   const [program] = results.scenario.programs;
   return { action, angles: reachOf(action, results).length, program: program?.name ?? '' };
-}
-
-/**
- * Answers one formula about a scenario that has been evaluated.
- *
- * @returns what it came to, or what is wrong with it in words that follow "the formula"
- */
-export async function ask(results: Results, formula: string) {
-  return askFormula(formula, results.cells, modelScope(results), await loadParser());
-}
-
-/** What formulas may name and call, for the printed table, with what each gives in words. */
-export async function vocabulary(results: Results) {
-  const names = modelNames(results).map((entry) => ({
-    ...entry,
-    type: typeText(number(entry.exponents)),
-  }));
-  const functions = await Promise.all(
-    modelFunctions(results).map(async (entry) => {
-      const found = await ask(results, entry.example.formula);
-      return { ...entry, type: 'result' in found ? typeText(found.result.type) : '' };
-    }),
-  );
-  return { names, functions };
 }
 
 /** The catalogue's lifts and those a scenario declares, or what is wrong with the file. */

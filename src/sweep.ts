@@ -1,7 +1,5 @@
-import { modelScope } from './functions/modelScope.ts';
+import { ask } from './ask.ts';
 import type { CellResult } from './notebook/formula/evaluateCells.ts';
-import { askFormula } from './notebook/formula/evaluateCells.ts';
-import { loadParser } from './notebook/formula/mathjsParser.ts';
 import { placeInText, type ValuePlace, withValue } from './notebook/placeInText.ts';
 import type { Problem } from './notebook/problem.ts';
 import { readSource } from './notebook/source.ts';
@@ -75,10 +73,9 @@ export async function stepAt(
 ): Promise<Step> {
   const { results, problems } = { results: undefined, ...(await run(file, text)) };
   if (!results) return { value, answers: [], says: messagesOf(problems ?? []) };
-  const [scope, parse] = [modelScope(results), await loadParser()];
   const answers: CellResult[] = [];
   for (const formula of formulas) {
-    const found = askFormula(formula, results.cells, scope, parse);
+    const found = await ask(results, formula);
     if ('fault' in found)
       return { value, answers: [], says: `the formula ${formula} ${found.fault.message}` };
     answers.push(found.result);

@@ -10,6 +10,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   'main.ts': ['commands'],
   commands: [
     'run.ts',
+    'ask.ts',
     'lookUpLift.ts',
     'sweep.ts',
     'seek.ts',
@@ -21,7 +22,8 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'notebook/startingScenario.ts',
     'notebook/scenarioJsonSchema.ts',
   ],
-  'sweep.ts': ['run.ts', 'functions', 'notebook'],
+  'ask.ts': ['type run.ts', 'functions', 'notebook'],
+  'sweep.ts': ['run.ts', 'ask.ts', 'notebook'],
   'seek.ts': ['sweep.ts', 'notebook', 'numeric'],
   'compare.ts': ['run.ts', 'notebook'],
   'gitRevision.ts': [],
@@ -49,6 +51,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   tables: ['type mechanics'],
   page: [
     'type run.ts',
+    'type ask.ts',
     'type lookUpLift.ts',
     'type sweep.ts',
     'type seek.ts',

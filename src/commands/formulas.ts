@@ -1,9 +1,9 @@
+import { ask, vocabulary } from '../ask.ts';
 import { cellText } from '../notebook/formula/cellText.ts';
 import { soughtText } from '../page/soughtText.ts';
 import { sweepPage } from '../page/sweepPage.ts';
 import { renderTerminal } from '../page/terminal.ts';
 import { vocabularyPage } from '../page/vocabularyPage.ts';
-import { ask, vocabulary } from '../run.ts';
 import { seek } from '../seek.ts';
 import { sweep } from '../sweep.ts';
 import { evaluate } from './evaluate.ts';
