@@ -1,14 +1,10 @@
 import { execFileSync } from 'node:child_process';
-import { readFileSync, statSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { basename, dirname } from 'node:path';
+import { isFolder, readIfThere, type ScenarioFile } from './files.ts';
 
-/** A scenario's text and the name to show it under: a file name or REV:path. */
-export interface NamedText {
-  readonly file: string;
-  readonly text: string;
-}
-
-type Read = NamedText | { readonly fault: string };
+/** What a name leads to; a revision's file is called REV:path. */
+type Read = ScenarioFile | { readonly fault: string };
 
 /** More than any scenario; bytes. */
 const mostBytes = 16 * 2 ** 20;
@@ -22,7 +18,7 @@ const mostBytes = 16 * 2 ** 20;
 export function readPair(
   first: string,
   second?: string,
-): { readonly a: NamedText; readonly b: NamedText } | { readonly fault: string } {
+): { readonly a: ScenarioFile; readonly b: ScenarioFile } | { readonly fault: string } {
   if (second === undefined && isRevision(first))
     return { fault: `${first} is compared with nothing; name a second scenario` };
   const b = readNamed(second ?? first);
@@ -34,22 +30,18 @@ export function readPair(
 /** A file's text, or that of a git revision of a file; a file that is there goes first. */
 function readNamed(name: string): Read {
   if (isRevision(name)) return readRevision(name, '.', name);
-  const state = stateOf(name);
-  if (state?.isDirectory()) return { fault: `${name} is a folder; name a file in it` };
-  try {
-    return { file: name, text: readFileSync(name, 'utf8') };
-  } catch {
-    return { fault: `${name} cannot be read; is the name right?` };
-  }
+  if (isFolder(name)) return { fault: `${name} is a folder; name a file in it` };
+  const text = readIfThere(name);
+  return text === undefined
+    ? { fault: `${name} cannot be read; is the name right?` }
+    : { file: name, text };
 }
 
 /** Git is asked in the file's own folder: the file may belong to another repository than this one. */
 const readCommitted = (file: string) =>
   readRevision(`HEAD:./${basename(file)}`, dirname(file), `HEAD:${file}`);
 
-const isRevision = (name: string) => name.includes(':') && !stateOf(name);
-
-const stateOf = (name: string) => statSync(name, { throwIfNoEntry: false });
+const isRevision = (name: string) => name.includes(':') && !existsSync(name);
 
 /**
  * `git cat-file blob` and not `git show`: it refuses folders, and runs no filter that a repository
