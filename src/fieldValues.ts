@@ -2,6 +2,7 @@ import { athleteCalls, athleteFunctions } from './functions/athleteFunctions.ts'
 import { programCalls } from './functions/programFunctions.ts';
 import { faultOf, formulaName } from './notebook/formula/cellProblems.ts';
 import type { Named, Scope } from './notebook/formula/compile.ts';
+import { year } from './notebook/formula/dimensions.ts';
 import type { Expression } from './notebook/formula/expression.ts';
 import {
   callsBehind,
@@ -14,7 +15,7 @@ import {
 } from './notebook/formula/fieldFormulas.ts';
 import { library } from './notebook/formula/library.ts';
 import { loadParser } from './notebook/formula/mathjsParser.ts';
-import { type ParseTree, parseFormula } from './notebook/formula/parseFormula.ts';
+import { formulaText, type ParseTree, parseFormula } from './notebook/formula/parseFormula.ts';
 import { Sheet } from './notebook/formula/sheet.ts';
 import { FormulaError, number } from './notebook/formula/values.ts';
 import { type Problem, sortProblems } from './notebook/problem.ts';
@@ -74,7 +75,7 @@ function cellFormulas(source: Source, parse: ParseTree): [string, Expression][] 
   const cells: Readonly<Record<string, unknown>> = Object(Object(source.value).cells);
   return Object.entries(cells).flatMap(([name, cell]): [string, Expression][] => {
     const text = typeof cell === 'string' ? cell : String(Object(cell).is ?? '');
-    const { expression } = parseFormula(text.trim().replace(/^=\s*/, ''), parse);
+    const { expression } = parseFormula(formulaText(text), parse);
     return expression ? [[formulaName(name), expression]] : [];
   });
 }
@@ -146,7 +147,6 @@ const bodyMeasures = [
   { name: 'stature', dimension: 'length', exponents: [0, 1, 0, 0] },
   { name: 'training', dimension: 'years', exponents: [0, 0, 1, 0] },
 ] as const;
-const year = 365.25 * 86400;
 
 /** Body measures as they stand in the file, and the functions that know no athlete. */
 function fileScope(source: Source): Scope {

@@ -1,5 +1,5 @@
 import type { Named, Scope } from '../notebook/formula/compile.ts';
-import { type Exponents, plain } from '../notebook/formula/dimensions.ts';
+import { type Exponents, plain, year } from '../notebook/formula/dimensions.ts';
 import { type DescribedFunction, library } from '../notebook/formula/library.ts';
 import { number } from '../notebook/formula/values.ts';
 import type { Results } from '../run.ts';
@@ -15,8 +15,6 @@ export interface DescribedName {
   readonly exponents: Exponents;
   readonly value: number;
 }
-
-const year = 365.25 * 86400;
 
 /** Values of the scenario that formulas may name, in the order of the printed table. */
 export function modelNames({ scenario, question }: Results): readonly DescribedName[] {

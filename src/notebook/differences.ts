@@ -1,6 +1,7 @@
 import { stringify } from 'yaml';
 import { dottedOf } from './placeInText.ts';
 import type { Path } from './scenario.ts';
+import { valueAt } from './schemaAt.ts';
 import type { Source } from './source.ts';
 
 /** What one file says at a place. */
@@ -103,13 +104,6 @@ function saidText(value: unknown): string {
   if (value === null || value === undefined) return 'empty';
   if (typeof value !== 'object') return cut(oneLine(String(value)));
   return cut(oneLine(stringify(value, { collectionStyle: 'flow', lineWidth: 0 })));
-}
-
-function valueAt(value: unknown, path: Path): unknown {
-  return path.reduce<unknown>(
-    (here, step) => (has(here, step) ? Object(here)[step] : undefined),
-    value,
-  );
 }
 
 /** A copy with another value at a path; undefined takes the entry out. */

@@ -1,6 +1,7 @@
 import type { CellFile } from './cellSchema.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
+import { formulaText } from './formula/parseFormula.ts';
 import type { Reading } from './reading.ts';
 import type { Cell, Path } from './scenario.ts';
 
@@ -18,7 +19,7 @@ export function readCells(
     const path: Path = ['cells', name];
     const read =
       typeof draft === 'string'
-        ? complete<Cell>({ name, formula: formulaOf(draft), chart: false, path })
+        ? complete<Cell>({ name, formula: formulaText(draft), chart: false, path })
         : draft && readDescribed(reading, name, draft, path);
     return read ? [read] : [];
   });
@@ -41,7 +42,7 @@ function readDescribed(
     });
   return complete<Cell>({
     name,
-    formula: draft.is === undefined ? undefined : formulaOf(draft.is),
+    formula: draft.is === undefined ? undefined : formulaText(draft.is),
     ...optional('note', draft.note),
     ...optional('unit', draft.unit),
     ...optional('expect', expect),
@@ -49,9 +50,6 @@ function readDescribed(
     path: [...path, 'is'],
   });
 }
-
-/** A formula without its sign; a number with its unit needs none. */
-const formulaOf = (text: string) => text.trim().replace(/^=\s*/, '');
 
 function readExpectation(text: string): Cell['expect'] | undefined {
   const [, least, most] = /^\s*(.+?)\s+to\s+(.+?)\s*$/.exec(text) ?? [];

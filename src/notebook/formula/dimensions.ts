@@ -32,7 +32,11 @@ const [mass, length, time, angle]: readonly Exponents[] = [
   [0, 0, 0, 1],
 ] as const;
 const force: Exponents = [1, 1, -2, 0];
-const [pound, foot, gravity, day] = [0.45359237, 0.3048, 9.80665, 86400];
+const [pound, foot, gravity] = [0.45359237, 0.3048, 9.80665];
+
+/** Seconds; a year is 365.25 days. */
+export const day = 86400;
+export const year = 365.25 * day;
 
 /**
  * Units of formulas. Sizes are exact by definition: pound and foot by the international agreement
@@ -51,7 +55,7 @@ export const formulaUnits: ReadonlyMap<string, FormulaUnit> = new Map([
     week: 7 * day,
     weeks: 7 * day,
   }),
-  ...units(time, { year: 365.25 * day, years: 365.25 * day }),
+  ...units(time, { year, years: year }),
   ...units(angle, { deg: Math.PI / 180, rad: 1 }),
   ...units(force, { N: 1, kN: 1000, kgf: gravity, lbf: pound * gravity }),
   ...units([1, 2, -2, 0], { J: 1, Nm: 1 }),

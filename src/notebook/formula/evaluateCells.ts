@@ -13,7 +13,7 @@ import {
 import { cellText, expectationText } from './cellText.ts';
 import { compile, type Scope } from './compile.ts';
 import { type Compiled, typeText } from './compiled.ts';
-import { type FormulaFault, type ParseTree, parseFormula } from './parseFormula.ts';
+import { type FormulaFault, formulaText, type ParseTree, parseFormula } from './parseFormula.ts';
 import { Sheet } from './sheet.ts';
 import { FormulaError, isSameType, type Value, type ValueType } from './values.ts';
 
@@ -99,7 +99,7 @@ export function askFormula(
   const named = (name: string) => known.get(name) ?? scope.named(name);
   const cell: Cell = {
     name: formula,
-    formula: formula.replace(/^\s*=/, ''),
+    formula: formulaText(formula),
     chart: false,
     path: [],
   };

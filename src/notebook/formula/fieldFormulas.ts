@@ -1,12 +1,13 @@
 import type { Problem } from '../problem.ts';
 import type { Path } from '../scenario.ts';
+import { valueAt } from '../schemaAt.ts';
 import type { Source } from '../source.ts';
 import { lastName } from '../valueName.ts';
 import { formulaName } from './cellProblems.ts';
 import { typeText } from './compiled.ts';
-import { type Exponents, isSame, plain } from './dimensions.ts';
+import { day, type Exponents, isSame, plain, year } from './dimensions.ts';
 import { callsIn, type Expression, namesIn } from './expression.ts';
-import { type FormulaFault, type ParseTree, parseFormula } from './parseFormula.ts';
+import { type FormulaFault, formulaText, type ParseTree, parseFormula } from './parseFormula.ts';
 import type { Value, ValueType } from './values.ts';
 
 /** A field of the file whose value is a formula. */
@@ -50,7 +51,7 @@ export function readFieldFormulas(
 ): { readonly fields: readonly FieldFormula[]; readonly problems: readonly Problem[] } {
   const problems: Problem[] = [];
   const fields = paths.flatMap((path): FieldFormula[] => {
-    const text = String(valueAt(source.value, path)).trim().replace(/^=\s*/, '');
+    const text = formulaText(String(valueAt(source.value, path)));
     const { expression, fault } = parseFormula(text, parse);
     if (fault) problems.push(fieldProblem(source, path, fault));
     return expression ? [{ path, name: nameOf(path), expression }] : [];
@@ -108,7 +109,7 @@ const bareNumbers: ReadonlySet<string | number> = new Set([
 ]);
 
 const exponentsOf = (list: readonly number[]) => list as unknown as Exponents;
-const [day, degree] = [86400, Math.PI / 180];
+const degree = Math.PI / 180;
 
 /** Units in which the reader takes each dimension. */
 const written: readonly {
@@ -145,7 +146,7 @@ export function fieldValue(
     return { value: bareNumbers.has(field) || isTrial ? value : `${100 * value} %` };
   }
   if (field === 'within') return { value: `${value / (7 * day)} weeks` };
-  if (field === 'training') return { value: `${value / (365.25 * day)} years` };
+  if (field === 'training') return { value: `${value / year} years` };
   const unit = written.find(({ exponents }) => isSame(exponents, type.exponents));
   return unit
     ? { value: `${value / unit.size} ${unit.unit}` }
@@ -163,8 +164,4 @@ export function withValuesAt(
     owner[path.at(-1) ?? ''] = put;
   }
   return copy;
-}
-
-function valueAt(value: unknown, path: Path): unknown {
-  return path.reduce<unknown>((here, step) => Object(here)[step], value);
 }

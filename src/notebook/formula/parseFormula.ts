@@ -19,6 +19,9 @@ export type ParseTree = (text: string) => MathNode;
 /** Limits on one formula: far above what anyone writes, far below what could hold up a run. */
 export const limits = { length: 1000, depth: 40, parts: 300 } as const;
 
+/** A formula without its sign; a number with its unit needs none. */
+export const formulaText = (written: string) => written.trim().replace(/^=\s*/, '');
+
 /**
  * Reads a formula's text (without its "=") into a checked expression.
  *
