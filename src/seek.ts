@@ -15,6 +15,8 @@ export interface Sought {
   readonly formula: string;
   readonly goal: string;
   readonly solutions: readonly Solution[];
+  /** Neighbouring values between which the formula passes its goal without meeting it. */
+  readonly jumps: readonly (readonly [before: Solution, after: Solution])[];
   /** Smallest and largest of what was found on the way, by value; for when there is no solution. */
   readonly least?: Solution;
   readonly most?: Solution;
@@ -27,6 +29,8 @@ const looked = 13;
 /** Part of a step to which a solution is found, and most evaluations spent on it. */
 const finest = 1e-4;
 const mostCloser = 14;
+/** Part of the change over a step that may be left; more is a jump over the goal. */
+const mostLeft = 0.01;
 
 interface Point extends Solution {
   readonly x: number;
@@ -75,11 +79,16 @@ export async function seek(
   for (let i = 0; i < looked; i++)
     points.push(await at(first + ((last - first) * i) / (looked - 1)));
   const solutions: Solution[] = [];
+  const jumps: [Solution, Solution][] = [];
   for (const [i, right] of points.entries()) {
     const left = points[i - 1];
     if (right?.y === 0) solutions.push(right);
-    else if (left && right && left.y !== 0 && left.y * right.y < 0)
-      solutions.push(await closeIn(left, right, at));
+    else if (left && right && left.y !== 0 && left.y * right.y < 0) {
+      const { best, before, after } = await closeIn(left, right, at);
+      const isMet = Math.abs(best.y) <= mostLeft * Math.abs(right.y - left.y);
+      if (isMet) solutions.push(best);
+      else jumps.push([before, after]);
+    }
   }
   const known = points.filter((point) => point !== undefined);
   const [start] = known;
@@ -93,6 +102,7 @@ export async function seek(
       formula,
       goal,
       solutions,
+      jumps,
       ...(least ? { least } : {}),
       ...(most ? { most } : {}),
       refused: { count: refused, ...(says === undefined ? {} : { says }) },
@@ -103,14 +113,17 @@ export async function seek(
 /**
  * Closes in on a change of sign, with the same steps as `risingRoot`, which cannot wait for an
  * evaluation: a nearly straight answer takes two or three.
+ *
+ * @returns the nearest point, and the last ones before and after the goal
  */
 async function closeIn(
   left: Point,
   right: Point,
   at: (x: number) => Promise<Point | undefined>,
-): Promise<Solution> {
+): Promise<Readonly<Record<'best' | 'before' | 'after', Point>>> {
   const fine = finest * (right.x - left.x);
   let bracket: Bracket = { a: left.x, fa: left.y, b: right.x, fb: right.y };
+  let [before, after] = [left, right];
   let best = Math.abs(left.y) < Math.abs(right.y) ? left : right;
   for (let i = 0; i < mostCloser; i++) {
     const point = await at(secant(bracket));
@@ -119,6 +132,8 @@ async function closeIn(
     if (Math.abs(point.y) < Math.abs(best.y)) best = point;
     if (point.y === 0 || moved < fine) break;
     bracket = narrowed(bracket, point.x, point.y);
+    if (point.y * left.y > 0) before = point;
+    else after = point;
   }
-  return best;
+  return { best, before, after };
 }

@@ -125,6 +125,13 @@ describe('seek', () => {
       '80 kg',
       'mass is never 80 kg in this range of athlete.mass: it goes from 60 kg (at 60 kg) to 70 kg (at 70 kg).',
     ],
+    // Whole kilograms pass 63.5 only by the step from 63 to 64.
+    [
+      '60 kg : 67 kg',
+      'floor(mass / (1 kg))',
+      '63.5',
+      'floor(mass / (1 kg)) is never 63.5 in this range of athlete.mass: it goes from 60 (at 60 kg) to 67 (at 67 kg). It jumps over 63.5 near athlete.mass = 64 kg: from 63 to 64.',
+    ],
     [
       '60 kg : 70 lb',
       'mass',
