@@ -6,10 +6,9 @@
  *   Program ──physiology──▶ Block (loads in kg) ──▶ weeks of training ──▶ gain by angle
  *   gains ──inference──▶ ranking ──▶ Results ──page──▶ markdown, terminal, JSON
  */
-import { type Filled, withFieldValues } from './fieldValues.ts';
+
 import { reachOf } from './functions/athleteFunctions.ts';
 import { modelScope } from './functions/modelScope.ts';
-import { athleteWith, measuredActions, questionOf } from './handedOver.ts';
 import { type Calibration, calibrateLifts, liftFactors } from './inference/calibrateLifts.ts';
 import { fitKneeStrength, type KneeFit } from './inference/fitKneeStrength.ts';
 import { fitScales } from './inference/fitScales.ts';
@@ -41,6 +40,8 @@ import { type Axis, blockProblems } from './problems/blockProblems.ts';
 import { loadProblems } from './problems/loadProblems.ts';
 import { rigRemarks } from './problems/rigProblems.ts';
 import { testRemarks } from './problems/testRemarks.ts';
+import { type Filled, withFieldValues } from './stages/fieldValues.ts';
+import { athleteWith, measuredActions, questionOf } from './stages/handedOver.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
 import { liftNamed, lifts } from './tables/lifts.ts';
 

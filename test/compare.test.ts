@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Compared, compare } from '../src/compare.ts';
 import { differences, withSaid } from '../src/notebook/differences.ts';
 import { readSource } from '../src/notebook/source.ts';
 import { startingScenario } from '../src/notebook/startingScenario.ts';
 import { comparePage } from '../src/page/comparePage.ts';
 import { renderTerminal } from '../src/page/terminal.ts';
 import { displayWidth } from '../src/page/wrap.ts';
+import { type Compared, compare } from '../src/questions/compare.ts';
 import { run } from '../src/run.ts';
 
 function source(text: string) {

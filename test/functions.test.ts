@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { ask, vocabulary } from '../src/ask.ts';
 import { demandOf } from '../src/mechanics/demand.ts';
 import { cellText } from '../src/notebook/formula/cellText.ts';
+import { ask, vocabulary } from '../src/questions/ask.ts';
 import { type Results, run } from '../src/run.ts';
 import { liftNamed } from '../src/tables/lifts.ts';
 

@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { startingScenario } from '../src/notebook/startingScenario.ts';
 import { soughtText } from '../src/page/soughtText.ts';
+import { seek } from '../src/questions/seek.ts';
+import { type Sweep, sweep } from '../src/questions/sweep.ts';
 import { run } from '../src/run.ts';
-import { seek } from '../src/seek.ts';
-import { type Sweep, sweep } from '../src/sweep.ts';
 
 const text = readFileSync('scenarios/ski-deep-range.yaml', 'utf8');
 

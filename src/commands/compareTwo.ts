@@ -1,7 +1,7 @@
-import { compare } from '../compare.ts';
 import { formatProblems } from '../notebook/problem.ts';
 import { comparePage } from '../page/comparePage.ts';
 import { renderTerminal } from '../page/terminal.ts';
+import { compare } from '../questions/compare.ts';
 import { readPair } from './gitRevision.ts';
 import { refuse } from './refuse.ts';
 import { width } from './width.ts';

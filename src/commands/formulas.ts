@@ -1,11 +1,11 @@
-import { ask, vocabulary } from '../ask.ts';
 import { cellText } from '../notebook/formula/cellText.ts';
 import { soughtText } from '../page/soughtText.ts';
 import { sweepPage } from '../page/sweepPage.ts';
 import { renderTerminal } from '../page/terminal.ts';
 import { vocabularyPage } from '../page/vocabularyPage.ts';
-import { seek } from '../seek.ts';
-import { sweep } from '../sweep.ts';
+import { ask, vocabulary } from '../questions/ask.ts';
+import { seek } from '../questions/seek.ts';
+import { sweep } from '../questions/sweep.ts';
 import { evaluate } from './evaluate.ts';
 import { read } from './files.ts';
 import { printableLines } from './printable.ts';

@@ -1,7 +1,7 @@
-import { liftsByJoint, lookUpLift } from '../lookUpLift.ts';
 import { formatProblems } from '../notebook/problem.ts';
 import { liftDrawing, liftList, liftPage } from '../page/liftPage.ts';
 import { renderTerminal } from '../page/terminal.ts';
+import { liftsByJoint, lookUpLift } from '../questions/lookUpLift.ts';
 import { liftsKnownTo } from '../run.ts';
 import { read, type ScenarioFile } from './files.ts';
 import { printableLines } from './printable.ts';

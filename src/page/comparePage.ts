@@ -1,7 +1,7 @@
-import type { Compared, Pair, Trial, Watched } from '../compare.ts';
 import type { Difference, Said } from '../notebook/differences.ts';
 import { cellText } from '../notebook/formula/cellText.ts';
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
+import type { Compared, Pair, Trial, Watched } from '../questions/compare.ts';
 import type { Block, Report } from './report.ts';
 import { listInWords, plural, signedPercent, signedPoints } from './words.ts';
 

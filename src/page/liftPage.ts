@@ -1,5 +1,5 @@
 /** Pages about the catalogue of lifts: the list, and one lift with its drawing. */
-import type { LookedUp } from '../lookUpLift.ts';
+import type { LookedUp } from '../questions/lookUpLift.ts';
 import { jointWords } from '../tables/actions.ts';
 import { takesBands, takesChains } from '../tables/lifts.ts';
 import type { Report } from './report.ts';

@@ -1,5 +1,5 @@
 import { cellText, threeDigits } from '../notebook/formula/cellText.ts';
-import type { Sought } from '../seek.ts';
+import type { Sought } from '../questions/seek.ts';
 
 /** What a search found, in one or two sentences. */
 export function soughtText(sought: Sought): string {

@@ -1,5 +1,5 @@
 import { cellText } from '../notebook/formula/cellText.ts';
-import type { Sweep } from '../sweep.ts';
+import type { Sweep } from '../questions/sweep.ts';
 import type { Block, Report } from './report.ts';
 
 /** A sweep as a table, one row a value, and a chart of the first formula if it gives numbers. */

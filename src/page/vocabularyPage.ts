@@ -1,4 +1,4 @@
-import type { vocabulary } from '../ask.ts';
+import type { vocabulary } from '../questions/ask.ts';
 import type { Report } from './report.ts';
 
 /** What formulas may name and call, as one table a kind, made from the functions themselves. */

@@ -1,19 +1,19 @@
-import { type KneeFit, scored } from './inference/fitKneeStrength.ts';
-import type { MeasuredAction } from './inference/fitScales.ts';
-import type { Question } from './inference/forecast.ts';
-import type { Lift } from './mechanics/lift.ts';
-import type { LiftTest, LiftWork, Scenario } from './notebook/scenario.ts';
+import { type KneeFit, scored } from '../inference/fitKneeStrength.ts';
+import type { MeasuredAction } from '../inference/fitScales.ts';
+import type { Question } from '../inference/forecast.ts';
+import type { Lift } from '../mechanics/lift.ts';
+import type { LiftTest, LiftWork, Scenario } from '../notebook/scenario.ts';
 import {
   type Athlete,
   athleteOf,
   isTrained,
   type LiftFactors,
   type Scales,
-} from './physiology/athlete.ts';
-import { bodyOf } from './physiology/body.ts';
-import { firstAngle } from './physiology/measuredSingle.ts';
-import { isAction } from './tables/actions.ts';
-import { liftNamed } from './tables/lifts.ts';
+} from '../physiology/athlete.ts';
+import { bodyOf } from '../physiology/body.ts';
+import { firstAngle } from '../physiology/measuredSingle.ts';
+import { isAction } from '../tables/actions.ts';
+import { liftNamed } from '../tables/lifts.ts';
 
 /** What the model is handed of a scenario: its tests, its athlete and what is asked. */
 

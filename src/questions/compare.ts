@@ -1,9 +1,9 @@
-import { type Difference, differences, withSaid } from './notebook/differences.ts';
-import { cellText } from './notebook/formula/cellText.ts';
-import type { CellResult } from './notebook/formula/evaluateCells.ts';
-import type { Problem } from './notebook/problem.ts';
-import { readSource, type Source } from './notebook/source.ts';
-import { type Results, run } from './run.ts';
+import { type Difference, differences, withSaid } from '../notebook/differences.ts';
+import { cellText } from '../notebook/formula/cellText.ts';
+import type { CellResult } from '../notebook/formula/evaluateCells.ts';
+import type { Problem } from '../notebook/problem.ts';
+import { readSource, type Source } from '../notebook/source.ts';
+import { type Results, run } from '../run.ts';
 
 /** A value in each of two scenarios; a side that has none is left out. */
 export interface Pair<T> {

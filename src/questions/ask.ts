@@ -1,9 +1,9 @@
-import { modelFunctions, modelNames, modelScope } from './functions/modelScope.ts';
-import { typeText } from './notebook/formula/compiled.ts';
-import { askFormula } from './notebook/formula/evaluateCells.ts';
-import { loadParser } from './notebook/formula/mathjsParser.ts';
-import { number } from './notebook/formula/values.ts';
-import type { Results } from './run.ts';
+import { modelFunctions, modelNames, modelScope } from '../functions/modelScope.ts';
+import { typeText } from '../notebook/formula/compiled.ts';
+import { askFormula } from '../notebook/formula/evaluateCells.ts';
+import { loadParser } from '../notebook/formula/mathjsParser.ts';
+import { number } from '../notebook/formula/values.ts';
+import type { Results } from '../run.ts';
 
 /**
  * Answers one formula about a scenario that has been evaluated.

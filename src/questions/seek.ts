@@ -1,6 +1,6 @@
-import type { CellResult } from './notebook/formula/evaluateCells.ts';
-import { withValue } from './notebook/placeInText.ts';
-import { type Bracket, narrowed, secant } from './numeric/rootFinding.ts';
+import type { CellResult } from '../notebook/formula/evaluateCells.ts';
+import { withValue } from '../notebook/placeInText.ts';
+import { type Bracket, narrowed, secant } from '../numeric/rootFinding.ts';
 import { findPlace, numberThenUnit, stepAt } from './sweep.ts';
 
 /** A value at which a formula meets its goal. */

@@ -1,9 +1,9 @@
+import type { CellResult } from '../notebook/formula/evaluateCells.ts';
+import { placeInText, type ValuePlace, withValue } from '../notebook/placeInText.ts';
+import type { Problem } from '../notebook/problem.ts';
+import { readSource } from '../notebook/source.ts';
+import { run } from '../run.ts';
 import { ask } from './ask.ts';
-import type { CellResult } from './notebook/formula/evaluateCells.ts';
-import { placeInText, type ValuePlace, withValue } from './notebook/placeInText.ts';
-import type { Problem } from './notebook/problem.ts';
-import { readSource } from './notebook/source.ts';
-import { run } from './run.ts';
 
 /** One value put at the place, and what the formulas came to with it, or why not. */
 export interface Step {

@@ -1,11 +1,11 @@
 /** One lift of the catalogue as a usual person would stand in it, at both ends of its range. */
-import type { Lift } from './mechanics/lift.ts';
-import type { Placement } from './mechanics/linkage.ts';
-import { Stance } from './mechanics/posture.ts';
-import { didYouMean } from './notebook/didYouMean.ts';
-import { toRadians } from './numeric/degrees.ts';
-import { bodyOf } from './physiology/body.ts';
-import { lifts } from './tables/lifts.ts';
+import type { Lift } from '../mechanics/lift.ts';
+import type { Placement } from '../mechanics/linkage.ts';
+import { Stance } from '../mechanics/posture.ts';
+import { didYouMean } from '../notebook/didYouMean.ts';
+import { toRadians } from '../numeric/degrees.ts';
+import { bodyOf } from '../physiology/body.ts';
+import { lifts } from '../tables/lifts.ts';
 
 export interface LookedUp {
   readonly lift: Lift;

@@ -1,9 +1,9 @@
-import { athleteCalls, athleteFunctions } from './functions/athleteFunctions.ts';
-import { programCalls } from './functions/programFunctions.ts';
-import { faultOf, formulaName } from './notebook/formula/cellProblems.ts';
-import type { Named, Scope } from './notebook/formula/compile.ts';
-import { year } from './notebook/formula/dimensions.ts';
-import type { Expression } from './notebook/formula/expression.ts';
+import { athleteCalls, athleteFunctions } from '../functions/athleteFunctions.ts';
+import { programCalls } from '../functions/programFunctions.ts';
+import { faultOf, formulaName } from '../notebook/formula/cellProblems.ts';
+import type { Named, Scope } from '../notebook/formula/compile.ts';
+import { year } from '../notebook/formula/dimensions.ts';
+import type { Expression } from '../notebook/formula/expression.ts';
 import {
   callsBehind,
   type FieldFormula,
@@ -12,17 +12,17 @@ import {
   formulaPaths,
   readFieldFormulas,
   withValuesAt,
-} from './notebook/formula/fieldFormulas.ts';
-import { library } from './notebook/formula/library.ts';
-import { loadParser } from './notebook/formula/mathjsParser.ts';
-import { formulaText, type ParseTree, parseFormula } from './notebook/formula/parseFormula.ts';
-import { Sheet } from './notebook/formula/sheet.ts';
-import { FormulaError, number } from './notebook/formula/values.ts';
-import { type Problem, sortProblems } from './notebook/problem.ts';
-import { readQuantity } from './notebook/quantity.ts';
-import type { Source } from './notebook/source.ts';
-import { unitTable } from './notebook/unitTable.ts';
-import type { Results, Run } from './run.ts';
+} from '../notebook/formula/fieldFormulas.ts';
+import { library } from '../notebook/formula/library.ts';
+import { loadParser } from '../notebook/formula/mathjsParser.ts';
+import { formulaText, type ParseTree, parseFormula } from '../notebook/formula/parseFormula.ts';
+import { Sheet } from '../notebook/formula/sheet.ts';
+import { FormulaError, number } from '../notebook/formula/values.ts';
+import { type Problem, sortProblems } from '../notebook/problem.ts';
+import { readQuantity } from '../notebook/quantity.ts';
+import type { Source } from '../notebook/source.ts';
+import { unitTable } from '../notebook/unitTable.ts';
+import type { Results, Run } from '../run.ts';
 
 /** What a field's formula waits for: nothing of the model, or the athlete as tested. */
 type Stage = 'file' | 'athlete';
