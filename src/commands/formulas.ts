@@ -6,7 +6,7 @@ import { vocabularyPage } from '../page/vocabularyPage.ts';
 import { ask, vocabulary } from '../questions/ask.ts';
 import { seek } from '../questions/seek.ts';
 import { sweep } from '../questions/sweep.ts';
-import { evaluate } from './evaluate.ts';
+import { evaluate, open } from './evaluate.ts';
 import { read } from './files.ts';
 import { printableLines } from './printable.ts';
 import { refuse } from './refuse.ts';
@@ -37,9 +37,9 @@ export async function vary(
   values: string,
   formulas: readonly string[],
 ): Promise<void> {
-  const [scenario] = read([file]);
-  if (!scenario) return;
-  const swept = await sweep(scenario.file, scenario.text, place, values, formulas);
+  const source = read([file]).map(open)[0];
+  if (!source) return;
+  const swept = await sweep(source, place, values, formulas);
   if (swept.fault !== undefined) refuse(swept.fault);
   else process.stdout.write(`${renderTerminal(sweepPage(swept.sweep), width())}\n`);
 }
@@ -52,9 +52,9 @@ export async function find(
   formula: string,
   goal: string,
 ): Promise<void> {
-  const [scenario] = read([file]);
-  if (!scenario) return;
-  const found = await seek(scenario.file, scenario.text, place, range, formula, goal);
+  const source = read([file]).map(open)[0];
+  if (!source) return;
+  const found = await seek(source, place, range, formula, goal);
   if ('fault' in found) {
     refuse(found.fault);
     return;

@@ -5,12 +5,12 @@ import type { Lift, MuscledJoint } from '../mechanics/lift.ts';
 import { type Exponents, plain } from '../notebook/formula/dimensions.ts';
 import type { DescribedFunction } from '../notebook/formula/library.ts';
 import { FormulaError, number, type Value } from '../notebook/formula/values.ts';
+import type { Measured } from '../notebook/scenario.ts';
 import { toDegrees, toRadians } from '../numeric/degrees.ts';
-import { liftFactor } from '../physiology/athlete.ts';
+import { type Athlete, liftFactor } from '../physiology/athlete.ts';
 import { operatingLength, tendonArmAt } from '../physiology/muscleGeometry.ts';
 import { leastEffort } from '../physiology/sharing.ts';
 import { heaviestSingles, restingCapacity, untrainedState } from '../physiology/trainedState.ts';
-import type { Results } from '../run.ts';
 import { type ActionName, actionNames, actions } from '../tables/actions.ts';
 import { coefficients } from '../tables/adaptation.ts';
 import { lifts } from '../tables/lifts.ts';
@@ -27,8 +27,14 @@ export const torque: Exponents = [1, 2, -2, 0];
 
 const actionList = actionNames.map((name) => ({ name, ...actions[name] }));
 
+/** What these functions answer from: results, or what is known before any program. */
+export interface AskedAthlete {
+  readonly athlete: Athlete;
+  readonly scenario: Pick<Measured, 'convention' | 'lifts'>;
+}
+
 /** Grid angles (radians) over which an action is looked at. */
-export function reachOf(action: ActionName, { athlete }: Results): number[] {
+export function reachOf(action: ActionName, { athlete }: Pick<AskedAthlete, 'athlete'>): number[] {
   const { rangeDeg, joint } = actions[action];
   const [least, end] = [toRadians(rangeDeg[0]), toRadians(rangeDeg[1])];
   const most = joint === 'knee' ? athlete.body.limits.knee : end;
@@ -52,11 +58,11 @@ export const athleteCalls: readonly string[] = [
 ];
 
 /** What formulas may ask of the athlete before training. */
-export function athleteFunctions(results: Results): readonly DescribedFunction[] {
+export function athleteFunctions(results: AskedAthlete): readonly DescribedFunction[] {
   return [...strengthFunctions(results), ...liftFunctions(results), ...muscleFunctions(results)];
 }
 
-function strengthFunctions(results: Results): DescribedFunction[] {
+function strengthFunctions(results: AskedAthlete): DescribedFunction[] {
   const { athlete, scenario } = results;
   const { convention } = scenario;
   const strongest = (name: Value | undefined) => {
@@ -121,7 +127,7 @@ function strengthFunctions(results: Results): DescribedFunction[] {
   ];
 }
 
-function segmentsOf({ athlete: { body } }: Results) {
+function segmentsOf({ athlete: { body } }: AskedAthlete) {
   const of = (name: string, metres: number) => ({ name, metres });
   const { segments } = body;
   return [
@@ -134,7 +140,7 @@ function segmentsOf({ athlete: { body } }: Results) {
   ];
 }
 
-function liftFunctions(results: Results): DescribedFunction[] {
+function liftFunctions(results: AskedAthlete): DescribedFunction[] {
   const { athlete, scenario } = results;
   const known = [...lifts, ...scenario.lifts];
   const liftOf = (name: Value | undefined) => named('lift', name, known);
@@ -227,7 +233,7 @@ function jointIn(lift: Lift, name: Value | undefined): MuscledJoint {
   return named(`joint of the ${lift.name}`, name, joints).name;
 }
 
-function muscleFunctions({ scenario }: Results): DescribedFunction[] {
+function muscleFunctions({ scenario }: AskedAthlete): DescribedFunction[] {
   const parameters = [asText('muscle'), asText('joint'), asNumber('angle', angle)];
   const posture = ([name, joint, at]: readonly Value[]) => {
     const muscle = named('muscle', name, muscles);

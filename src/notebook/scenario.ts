@@ -247,6 +247,9 @@ export interface Cell {
   readonly path: Path;
 }
 
+/** What the file says of the athlete before any program. */
+export type Measured = Pick<Scenario, 'convention' | 'subject' | 'tests' | 'lifts'>;
+
 export interface Scenario {
   readonly file: string;
   readonly title: string;

@@ -2,7 +2,7 @@ import { type KneeFit, scored } from '../inference/fitKneeStrength.ts';
 import type { MeasuredAction } from '../inference/fitScales.ts';
 import type { Question } from '../inference/forecast.ts';
 import type { Lift } from '../mechanics/lift.ts';
-import type { LiftTest, LiftWork, Scenario } from '../notebook/scenario.ts';
+import type { LiftTest, LiftWork, Measured, Scenario } from '../notebook/scenario.ts';
 import {
   type Athlete,
   athleteOf,
@@ -18,8 +18,8 @@ import { liftNamed } from '../tables/lifts.ts';
 /** What the model is handed of a scenario: its tests, its athlete and what is asked. */
 
 /** Each angle's scored trials of every torque test, in the order of the file. */
-export function measuredActions(scenario: Scenario): MeasuredAction[] {
-  return scenario.tests.flatMap((test) =>
+export function measuredActions({ tests }: Measured): MeasuredAction[] {
+  return tests.flatMap((test) =>
     test.kind === 'torque'
       ? test.points.map(({ angle, trials }) => ({
           action: test.action,
@@ -31,12 +31,11 @@ export function measuredActions(scenario: Scenario): MeasuredAction[] {
 
 /** The athlete with what the tests were fitted to. */
 export function athleteWith(
-  scenario: Scenario,
+  { subject }: Measured,
   fit: KneeFit,
   scales: Scales,
   factors: LiftFactors,
 ): Athlete {
-  const { subject } = scenario;
   return athleteOf({
     body: bodyOf(subject),
     reference: subject.reference,

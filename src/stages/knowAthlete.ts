@@ -1,0 +1,69 @@
+import { type Calibration, calibrateLifts, liftFactors } from '../inference/calibrateLifts.ts';
+import { fitKneeStrength, type KneeFit } from '../inference/fitKneeStrength.ts';
+import { fitScales } from '../inference/fitScales.ts';
+import { type FittedTest, fittedTests } from '../inference/fittedTests.ts';
+import type { Lift } from '../mechanics/lift.ts';
+import type { Problem } from '../notebook/problem.ts';
+import type { LiftTest, Measured } from '../notebook/scenario.ts';
+import type { Source } from '../notebook/source.ts';
+import type { Athlete, Scales } from '../physiology/athlete.ts';
+import { liftBalance, unbalanced } from '../problems/balanceProblems.ts';
+import { testRemarks } from '../problems/testRemarks.ts';
+import { liftNamed, lifts } from '../tables/lifts.ts';
+import { athleteWith, measuredActions } from './handedOver.ts';
+
+/** What body and tests alone say of the athlete, before any program. */
+export interface KnownAthlete {
+  readonly athlete: Athlete;
+  /** The lifts that programs may use: the catalogue's and the file's own. */
+  readonly catalogue: readonly Lift[];
+  readonly kneeFit: KneeFit;
+  /** Strength over the mean person's in other tested actions, and each test beside its curve. */
+  readonly scales: Scales;
+  readonly otherTests: readonly FittedTest[];
+  readonly singles: readonly LiftTest[];
+  readonly calibrations: readonly Calibration[];
+}
+
+/** Fits the athlete to the tests. Without a body in which every tested lift can be held, some factor is not finite. */
+export function knowAthlete(measured: Measured): KnownAthlete {
+  const { reference, mass } = measured.subject;
+  const points = measuredActions(measured);
+  const ofTheKnee = points.filter(({ action }) => action === 'knee extension');
+  const kneeFit = fitKneeStrength(reference, mass, ofTheKnee);
+  const scales = fitScales(reference, mass, points);
+  const catalogue = [...lifts, ...measured.lifts];
+  const singles = measured.tests.filter((test) => test.kind === 'lift');
+  const untested = athleteWith(measured, kneeFit, scales, {});
+  const calibrations = calibrateLifts(untested, singles, catalogue);
+  return {
+    athlete: athleteWith(measured, kneeFit, scales, liftFactors(calibrations, catalogue)),
+    catalogue,
+    kneeFit,
+    scales,
+    otherTests: fittedTests(reference, mass, points, scales),
+    singles,
+    calibrations,
+  };
+}
+
+/** What is wrong with declared lifts and tested singles of this athlete, else what is worth a look. */
+export function athleteProblems(
+  source: Source,
+  declared: readonly Lift[],
+  { athlete, catalogue, singles, calibrations }: KnownAthlete,
+): { readonly problems: readonly Problem[]; readonly remarks: readonly Problem[] } {
+  const balances = declared.map((lift) => liftBalance(source, lift, athlete.body));
+  const unstable = balances.flatMap(({ problems }) => problems);
+  if (unstable.length > 0) return { problems: unstable, remarks: [] };
+  const unheld = singles.filter((_, i) => !Number.isFinite(calibrations[i]?.factor));
+  return {
+    problems: unheld.map((test) =>
+      unbalanced(source, test, liftNamed(test.lift, catalogue), athlete.body),
+    ),
+    remarks: [
+      ...balances.flatMap(({ notes }) => notes),
+      ...singles.flatMap((test, i) => testRemarks(source, test, calibrations, i)),
+    ],
+  };
+}
