@@ -15,6 +15,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'notebook/problem.ts',
     'notebook/source.ts',
     'notebook/formula/cellText.ts',
+    'type notebook/formula/parseFormula.ts',
     'notebook/startingScenario.ts',
     'notebook/scenarioJsonSchema.ts',
   ],

@@ -5,15 +5,16 @@ import type { ScenarioFile } from './files.ts';
 
 /** Runs one scenario; prints its problems and notes. */
 export async function evaluate(scenario: ScenarioFile, most?: number) {
+  return (await evaluateWithPlaces(scenario, most))?.results;
+}
+
+/** The same, with the file as it was evaluated. */
+export async function evaluateWithPlaces(scenario: ScenarioFile, most?: number) {
   const { file, text, beside } = scenario;
-  const { results, problems, notes, broken } = {
-    notes: [],
-    broken: [],
-    ...(await run(file, text, beside)),
-  };
-  printProblems(problems ?? [...broken, ...notes], [scenario], most);
-  if (problems || broken.length > 0) process.exitCode = 1;
-  return results;
+  const found = await run(file, text, beside);
+  printProblems(found.problems ?? [...found.broken, ...found.notes], [scenario], most);
+  if (found.problems || found.broken.length > 0) process.exitCode = 1;
+  return found.problems ? undefined : found;
 }
 
 /** Parses one scenario; prints its problems, and exits 1 if there are any. */
