@@ -186,7 +186,10 @@ function convert(
     ...optional('minutesPerWeek', draft.limits?.['minutes per week']),
     cells: readCells(reading, draft.cells),
     ...optional('notebook', draft.notebook && readNotebook(reading, draft.notebook)),
-    ...optional('study', draft.study && readStudy(reading, draft.study, { lifts, kneeLimit })),
+    ...optional(
+      'study',
+      draft.study && readStudy(reading, draft.study, { lifts, kneeLimit: standing.kneeLimit }),
+    ),
     programs: readPrograms(reading, draft.programs, { ...standing, tested, lifts, equipment }),
   });
 }
