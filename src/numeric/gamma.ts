@@ -11,7 +11,7 @@ export function logGamma(x: number): number {
   let product = 1;
   let at = x;
   for (; at < 15; at++) product *= at;
-  const series = stirling.reduce((sum, term, k) => sum + term / at ** (2 * k + 1), 0);
+  const series = stirling.reduceRight((sum, term) => sum / (at * at) + term, 0) / at;
   return (at - 0.5) * Math.log(at) - at + Math.log(2 * Math.PI) / 2 + series - Math.log(product);
 }
 
