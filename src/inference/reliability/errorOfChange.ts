@@ -49,12 +49,17 @@ export function errorOfSum(
   days: readonly (readonly WeighedReading[])[],
   correlation: ErrorCorrelation,
 ): number {
-  const at = (r: number) =>
-    days.reduce((total, readings) => {
-      const own = readings.reduce((sum, { weight, error }) => sum + (weight * error) ** 2, 0);
-      const shared = readings.reduce((sum, { weight, error }) => sum + weight * error, 0) ** 2;
-      return total + (1 - r) * own + r * shared;
-    }, 0);
+  // Sums over days of Σ w²e² and of (Σ w·e)²: the variance at r = 0 and at r = 1.
+  let [apart, together] = [0, 0];
+  for (const readings of days) {
+    let shared = 0;
+    for (const { weight, error } of readings) {
+      apart += (weight * error) ** 2;
+      shared += weight * error;
+    }
+    together += shared ** 2;
+  }
+  const at = (r: number) => (1 - r) * apart + r * together;
   return Math.sqrt(Math.max(at(correlation.least), at(correlation.most)));
 }
 

@@ -42,14 +42,16 @@ export function logChange(
   pairs: readonly { readonly pair: PairedAngle; readonly weight: number }[],
   { error, correlation, reach }: Noise,
 ): LogChange {
+  const errors = pairs.map(({ pair }) => errorShareAt(error, pair.angle, torqueBetween(pair)));
   const side = (when: 'before' | 'after') => {
     const days = new Map<number, WeighedReading[]>();
-    for (const { pair, weight } of pairs) {
+    for (const [i, { pair, weight }] of pairs.entries()) {
       const scores = pair.scores[when].days;
-      const share = errorShareAt(error, pair.angle, torqueBetween(pair));
+      const reading = { weight: weight / scores.length, error: errors[i] ?? 0 };
       for (const { day } of scores) {
-        const reading = { weight: weight / scores.length, error: share };
-        days.set(day, [...(days.get(day) ?? []), reading]);
+        const readings = days.get(day);
+        if (readings) readings.push(reading);
+        else days.set(day, [reading]);
       }
     }
     return [...days.values()];

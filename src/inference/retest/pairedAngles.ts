@@ -48,12 +48,14 @@ export function pairedAngles(
       'no-common-angle',
       'no angle was tested both before and after; a change needs the same angle twice',
     );
-  const rest = (scores: readonly AngleScores[]) =>
-    scores
-      .map(({ angle }) => angle)
-      .filter((angle) => !common.some((pair) => isSameAngle(pair.angle, angle)));
-  return { common, onlyBefore: rest(first), onlyAfter: rest(second) };
+  return { common, onlyBefore: lacking(first, second), onlyAfter: lacking(second, first) };
 }
+
+/** Angles of one list that the other lacks. */
+const lacking = (scores: readonly AngleScores[], other: readonly AngleScores[]) =>
+  scores.flatMap(({ angle }) =>
+    other.some((one) => isSameAngle(one.angle, angle)) ? [] : [angle],
+  );
 
 function paired(before: AngleScores, after: AngleScores, target: AngleRange): PairedAngle {
   const tiny = 1e-9;

@@ -12,6 +12,7 @@ export interface AngleTrials {
 export interface TestDay {
   /** Which of the trials counts. */
   readonly score: 'best' | 'mean';
+  /** Each angle once. */
   readonly angles: readonly AngleTrials[];
 }
 
@@ -35,22 +36,25 @@ export const isSameAngle = (a: number, b: number): boolean => Math.abs(a - b) < 
 
 /** Scores of an occasion's test days by angle, N·m. */
 export function scoresByAngle(days: readonly TestDay[]): AngleScores[] {
-  const tested = days.flatMap(({ angles }) => angles).filter(({ trials }) => trials.length > 0);
-  const angles = tested
-    .map(({ angle }) => angle)
-    .sort((a, b) => a - b)
-    .filter((angle, i, all) => i === 0 || !isSameAngle(angle, all[i - 1] ?? 0));
-  return angles.map((angle) => ({
-    angle,
-    days: days.flatMap((testDay, day) => dayScore(testDay, day, angle)),
-  }));
+  const byAngle: { angle: number; days: DayScore[] }[] = [];
+  const readings = days.flatMap(dayScores).sort((a, b) => a.angle - b.angle);
+  for (const { angle, ...score } of readings) {
+    const last = byAngle.at(-1);
+    if (last && isSameAngle(last.angle, angle)) last.days.push(score);
+    else byAngle.push({ angle, days: [score] });
+  }
+  return byAngle;
 }
 
-function dayScore({ score, angles }: TestDay, day: number, angle: number): DayScore[] {
-  const trials = angles.flatMap((at) => (isSameAngle(at.angle, angle) ? at.trials : []));
-  if (trials.length === 0) return [];
-  const value = score === 'best' ? Math.max(...trials) : meanOf(trials);
-  return [{ day, score: value, trials: trials.length }];
+function dayScores({ score, angles }: TestDay, day: number) {
+  return angles
+    .filter(({ trials }) => trials.length > 0)
+    .map(({ angle, trials }) => ({
+      angle,
+      day,
+      score: score === 'best' ? Math.max(...trials) : meanOf(trials),
+      trials: trials.length,
+    }));
 }
 
 /** An occasion's score at an angle: the mean of its days, N·m. */
