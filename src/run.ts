@@ -72,6 +72,8 @@ export interface Results extends KnownAthlete {
 export type Run =
   | {
       readonly results: Results;
+      /** The file with programs in full and formulas computed. */
+      readonly source: Source;
       /** Allowed, but worth a look. */
       readonly notes: readonly Problem[];
       /** Cells that do not lie where the coach expects them. */
@@ -134,6 +136,7 @@ async function evaluate(opened: Source, memory: Memory): Promise<Run> {
   if (unshown.length > 0) return { problems: unshown };
   return {
     results: { ...results, cells: cells.results },
+    source,
     notes: [...notes, ...remarks, ...idle],
     broken: brokenExpectations(cells.results, source),
   };

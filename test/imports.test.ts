@@ -17,6 +17,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'notebook/mostBytes.ts',
     'notebook/readWithIncludes.ts',
     'notebook/formula/cellText.ts',
+    'type notebook/formula/parseFormula.ts',
     'notebook/startingScenario.ts',
     'notebook/scenarioJsonSchema.ts',
   ],

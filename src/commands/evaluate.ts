@@ -9,16 +9,17 @@ type Read = Pick<Source, 'texts'>;
 
 /** Runs one scenario; prints its problems and notes. */
 export async function evaluate(scenario: ScenarioFile, most?: number) {
+  return (await evaluateWithPlaces(scenario, most))?.results;
+}
+
+/** The same, with the file as it was evaluated. */
+export async function evaluateWithPlaces(scenario: ScenarioFile, most?: number) {
   const source = open(scenario, most);
   if (!source) return undefined;
-  const { results, problems, notes, broken } = {
-    notes: [],
-    broken: [],
-    ...(await runSource(source)),
-  };
-  printProblems(problems ?? [...broken, ...notes], [source], most);
-  if (problems || broken.length > 0) process.exitCode = 1;
-  return results;
+  const found = await runSource(source);
+  printProblems(found.problems ?? [...found.broken, ...found.notes], [source], most);
+  if (found.problems || found.broken.length > 0) process.exitCode = 1;
+  return found.problems ? undefined : found;
 }
 
 /** Reads one scenario and what it includes; prints its problems, and exits 1 if there are any. */

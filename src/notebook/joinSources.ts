@@ -7,7 +7,7 @@ import { most } from './tooMuch.ts';
 const byName = ['machines', 'chains', 'bands', 'lifts', 'programs', 'cells'] as const;
 
 /** Keys under which angles turn round with the convention; limits, which name their motion, do not. */
-const withAngles = ['tests', 'target', 'machines', 'lifts', 'programs', 'cells'] as const;
+const withAngles = ['tests', 'target', 'machines', 'lifts', 'programs', 'cells', 'study'] as const;
 
 type Group = Readonly<Record<string, unknown>>;
 

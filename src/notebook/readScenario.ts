@@ -16,6 +16,7 @@ import { readMachines } from './readMachines.ts';
 import { readNotebook } from './readNotebook.ts';
 import type { AngleAt, Standing } from './readPlace.ts';
 import { readPrograms } from './readPrograms.ts';
+import { readStudy } from './readStudy.ts';
 import { readSubject } from './readSubject.ts';
 import { readTarget } from './readTarget.ts';
 import { readTests } from './readTests.ts';
@@ -186,6 +187,10 @@ function convert(
     ...optional('minutesPerWeek', draft.limits?.['minutes per week']),
     cells: readCells(reading, draft.cells),
     ...optional('notebook', draft.notebook && readNotebook(reading, draft.notebook)),
+    ...optional(
+      'study',
+      draft.study && readStudy(reading, draft.study, { lifts, kneeLimit: standing.kneeLimit }),
+    ),
     programs: readPrograms(reading, draft.programs, { ...standing, tested, lifts, equipment }),
   });
 }

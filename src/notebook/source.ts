@@ -32,6 +32,8 @@ export interface Source {
    * above it that is there.
    */
   readonly at: (path: Path, options?: { readonly key?: boolean }) => Place;
+  /** The values as written, where formulas have been computed since. */
+  readonly written?: unknown;
   /** Left out where the file stands alone and may name no other. */
   readonly beside?: Beside | undefined;
 }
