@@ -34,6 +34,8 @@ const orderOfUse = [
   'lifts',
   'target',
   'programs',
+  'retests',
+  'repeatability',
   'cells',
 ];
 
