@@ -96,6 +96,16 @@ program
   );
 
 program
+  .command('retest')
+  .description('say what retests show: gained in the target, gained more there than elsewhere')
+  .argument('<file>', 'a scenario file with retests:')
+  .option('--out <folder>', 'where the report goes', 'reports')
+  .option('--chat', 'print for a chat thread: blocks of 38 columns, no report')
+  .action(async (file: string, options: { out: string; chat?: true }) =>
+    (await import('./commands/retest.ts')).retest(file, options),
+  );
+
+program
   .command('start')
   .description('write a new scenario with comments, to be filled in')
   .argument('[file]', 'where to write it', 'scenario.yaml')

@@ -29,6 +29,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'numeric',
     'mechanics',
     'physiology',
+    'inference',
     'tables',
   ],
   'run.ts': [

@@ -65,5 +65,8 @@ export function writeWhole(folder: string, path: string, text: string): boolean 
   }
 }
 
+/** Name of the report on its retests. */
+export const retestName = (file: string) => reportName(file).replace(/\.md$/, '-retest.md');
+
 /** Name of the report of a scenario file. */
 export const reportName = (file: string) => basename(file).replace(/\.ya?ml$/, '.md');

@@ -10,6 +10,9 @@ export const most = {
   name: 200,
   /** Characters of a text. */
   text: 5000,
+  /** Characters and lines of a table beside the scenario: more than a squad's season of tests. */
+  table: 500_000,
+  lines: 5000,
   /** Entries of one list or group; each wrong one costs a search for what was meant. */
   entries: 300,
   /** Calls in all formulas; one that asks about a lift takes some milliseconds. */

@@ -8,6 +8,7 @@ import { heightAssumptions } from './heightWords.ts';
 import type { Block, Section } from './report.ts';
 import { rigAssumptions } from './rigWords.ts';
 import { strongest } from './strongestAngle.ts';
+import { singleWords, testAssumptions } from './testAssumptions.ts';
 import { testTable } from './testTables.ts';
 import {
   degrees,
@@ -69,13 +70,18 @@ function testBlocks(results: Results): Block[] {
   if (calibrations.length > 0)
     blocks.push({
       kind: 'list',
-      items: calibrations.map(calibrationSentence),
+      items: calibrations.map((calibration, i) =>
+        calibrationSentence(calibration, results.singles[i]),
+      ),
     });
   return blocks;
 }
 
-function calibrationSentence({ single, predicted, factor }: Results['calibrations'][number]) {
-  const tested = `Tested ${single.lift} single ${kilograms(single.best)}`;
+function calibrationSentence(
+  { single, predicted, factor }: Results['calibrations'][number],
+  test: Results['singles'][number] | undefined,
+) {
+  const tested = test ? singleWords(test) : `Tested ${single.lift} single`;
   const missing = notModelled(single.lift);
   return missing === undefined
     ? `${tested}; the torque curves alone give ${kilograms(predicted)}. The muscles then give ${percent(factor)} of the torque of the curves (body weight counts too), and that share is used for this lift and others of its kind.`
@@ -152,6 +158,7 @@ function assumptions(results: Results): string[] {
     'Strength of muscles that were not tested comes from tables by body mass, corrected together with the tested lifts; for the hip extensors the tables differ twofold.',
     ...(results.question.action === 'knee extension' ? [unexplained(results)] : borrowed(results)),
     `The "give or take" is the model’s typical miss on the groups it was fitted to (${percent(gainMiss.value)} of the gain), not an interval for this athlete; differences under ${percent(contrastMiss.value)} of the better gain count as ties.`,
+    ...testAssumptions(results),
     ...assumedLimits(results),
     ...workAssumptions(results),
     ...heightAssumptions(results),

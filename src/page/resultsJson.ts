@@ -24,10 +24,11 @@ export function resultsJson(results: Results): object {
         measured: tenth(torque),
         fitted: tenth(kneeFit.fitted[i] ?? 0),
       })),
-      lifts: calibrations.map(({ single, predicted, factor }) => ({
+      lifts: calibrations.map(({ single, predicted, factor }, i) => ({
         lift: single.lift,
         toDeg: inDegrees(single.to),
         tested: tenth(single.best),
+        ...estimatedFrom(results.singles[i]?.estimated),
         predicted: tenth(predicted),
         factor: share(factor),
       })),
@@ -52,6 +53,19 @@ export function resultsJson(results: Results): object {
     })),
   };
 }
+
+/** Only where the single was not lifted. */
+const estimatedFrom = (estimated: Results['singles'][number]['estimated']) =>
+  estimated
+    ? {
+        estimatedFrom: {
+          reps: estimated.reps,
+          load: tenth(estimated.load),
+          least: tenth(estimated.least),
+          most: tenth(estimated.most),
+        },
+      }
+    : {};
 
 function programJson(program: ProgramResult): object {
   const { landing, shares, targetShares, plan } = program;

@@ -1,7 +1,7 @@
 import type { Judged, NotJudged } from '../inference/retest/verdict.ts';
+import { toDegrees } from '../numeric/degrees.ts';
 import type { JudgedAction, JudgedRetest } from '../questions/retest/judgeRetests.ts';
 import type { Results } from '../run.ts';
-import { toDegrees } from '../numeric/degrees.ts';
 import { percent, signedPercent } from './words.ts';
 import { wrapWords } from './wrap.ts';
 
@@ -17,12 +17,21 @@ const mostCharacters = 1500;
 export function retestChat(results: Results, judged: readonly JudgedRetest[]): string[] {
   const latest = judged.at(-1);
   if (!latest) return [];
-  const parts = [headPart(results, latest), ...latest.actions.flatMap(actionParts), liftPart(latest), tail];
+  const parts = [
+    headPart(results, latest),
+    ...latest.actions.flatMap(actionParts),
+    liftPart(latest),
+    tail,
+  ];
   const wrapped = parts
     .filter((part) => part.length > 0)
-    .map((part) => part.flatMap((line) => wrapWords(ascii(line), columns, '', '  ')).join('\n'));
+    .map((part) => part.flatMap((line) => fitted(ascii(line))).join('\n'));
   return numbered(packed(wrapped));
 }
+
+/** Rows of figures keep their columns; only what is too long is wrapped. */
+const fitted = (line: string) =>
+  line.length <= columns ? [line] : wrapWords(line, columns, '', '  ');
 
 function headPart({ scenario, question }: Results, { after, from, to }: JudgedRetest): string[] {
   const { target, subject } = scenario;
@@ -67,7 +76,9 @@ function angleLines({ retest }: JudgedAction): string[] {
   const right = (text: string, width: number) => text.padStart(width);
   const signed = (x: number) => `${x > 0 ? '+' : ''}${x.toFixed(0)}`;
   const rows = retest.angles.map((one) => {
-    const says = { 'gain beyond noise': 'gain', 'loss beyond noise': 'loss', 'cannot say': '.' }[one.says];
+    const says = { 'gain beyond noise': 'gain', 'loss beyond noise': 'loss', 'cannot say': '.' }[
+      one.says
+    ];
     return [
       right(`${toDegrees(one.angle).toFixed(0)}${one.inTarget ? '*' : ' '}`, 4),
       right(one.before.toFixed(0), 5),
@@ -77,11 +88,7 @@ function angleLines({ retest }: JudgedAction): string[] {
       ` ${says}`,
     ].join('');
   });
-  return [
-    'deg before after change MDC (N m)',
-    ...rows,
-    '* target; MDC: least change beyond noise',
-  ];
+  return ['deg before after change MDC (N m)', ...rows, '* target; MDC: least change beyond noise'];
 }
 
 function liftPart({ lifts }: JudgedRetest): string[] {
@@ -109,7 +116,8 @@ function packed(parts: readonly string[]): string[] {
   const messages: string[] = [];
   for (const part of parts) {
     const longer = messages.length > 0 ? `${messages.at(-1)}\n\n${part}` : part;
-    if (messages.length > 0 && longer.length <= mostCharacters - 20) messages[messages.length - 1] = longer;
+    if (messages.length > 0 && longer.length <= mostCharacters - 20)
+      messages[messages.length - 1] = longer;
     else messages.push(part);
   }
   return messages;

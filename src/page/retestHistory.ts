@@ -1,5 +1,5 @@
-import type { JudgedRetest } from '../questions/retest/judgeRetests.ts';
 import { type HistoryPoint, historyOf } from '../questions/retest/history.ts';
+import type { JudgedRetest } from '../questions/retest/judgeRetests.ts';
 import type { Results } from '../run.ts';
 import type { Section } from './report.ts';
 import { newtonMetres } from './words.ts';

@@ -9,7 +9,8 @@ export function retestNotes({ action, error, correlation, retest }: JudgedAction
   const from = {
     own: 'the athlete’s own, from the file',
     borrowed: `borrowed from published tests (${error.kind ?? ''}); measure your own with repeated test days`,
-    'own and borrowed': 'from own repeated days, with a borrowed one behind them while they are few',
+    'own and borrowed':
+      'from own repeated days, with a borrowed one behind them while they are few',
   }[error.known];
   const together = correlation
     ? ''
@@ -23,7 +24,11 @@ export function retestNotes({ action, error, correlation, retest }: JudgedAction
   ];
 }
 
-const anglesText = (angles: readonly number[]) => listInWords(angles.map((angle) => degrees(angle)));
+/** A rise by itself below this is not worth a sentence. */
+const leastNamed = 0.005;
+
+const anglesText = (angles: readonly number[]) =>
+  listInWords(angles.map((angle) => degrees(angle)));
 
 function noteText(note: RetestNote): string[] {
   switch (note.about) {
@@ -37,14 +42,19 @@ function noteText(note: RetestNote): string[] {
       ];
     case 'left out':
       return [
-        ...(note.onlyBefore.length > 0 ? [`Tested only before, left out: ${anglesText(note.onlyBefore)}.`] : []),
-        ...(note.onlyAfter.length > 0 ? [`Tested only after, left out: ${anglesText(note.onlyAfter)}.`] : []),
+        ...(note.onlyBefore.length > 0
+          ? [`Tested only before, left out: ${anglesText(note.onlyBefore)}.`]
+          : []),
+        ...(note.onlyAfter.length > 0
+          ? [`Tested only after, left out: ${anglesText(note.onlyAfter)}.`]
+          : []),
       ];
     case 'many angles':
       return [
         `${note.angles} angles were looked at one by one: if nothing had changed, one or more would still stand out with a chance of ${percent(note.chanceOfFalse)}. The two verdicts above are single questions and do not suffer from it.`,
       ];
     case 'picked as weakest':
+      if (Math.abs(note.changeByItself) < leastNamed) return [];
       return [
         `The target is where this athlete tested weakest beside the usual curve. Such a spot rises by itself at the next test, here by about ${percent(note.changeByItself)}; without that the gain is ${percent(note.gainLeft)}.`,
       ];

@@ -3,7 +3,7 @@ import type { JudgedLift } from '../questions/retest/judgeLift.ts';
 import type { JudgedAction, JudgedRetest } from '../questions/retest/judgeRetests.ts';
 import type { Results } from '../run.ts';
 import { actions, jointWords } from '../tables/actions.ts';
-import { cautionSection } from './cautions.ts';
+import { testCautions } from './cautions.ts';
 import type { Block, Report, Section } from './report.ts';
 import { historyBlocks } from './retestHistory.ts';
 import { retestNotes } from './retestNotes.ts';
@@ -29,42 +29,37 @@ export function retestPage(results: Results, judged: readonly JudgedRetest[]): R
       ...retestSections(results, latest, ''),
       ...historyBlocks(results, judged),
       ...earlier.flatMap((one) => retestSections(results, one, ` (retest ${one.place})`)),
-      cautionSection(),
+      testCautions(),
     ],
   };
 }
 
 function retestSections(results: Results, judged: JudgedRetest, which: string): Section[] {
-  const [target, others] = [true, false].map((is) =>
-    judged.actions.filter(({ isTarget }) => isTarget === is),
-  );
-  return [
+  const target = judged.actions.filter(({ isTarget }) => isTarget);
+  const verdicts: Block[] =
+    target.length > 0
+      ? target.flatMap((action) => verdictBlocks(results, action))
+      : [{ kind: 'text', text: noTarget(results) }];
+  const sections: Section[] = [
     {
       heading: `What the retest says${which}`,
-      blocks: [
-        { kind: 'text', text: occasionText(results, judged) },
-        ...(target ?? []).flatMap((action) => verdictBlocks(results, action)),
-        ...(target?.length ? [] : [{ kind: 'text', text: noTarget(results) } as const]),
-      ],
+      blocks: [{ kind: 'text', text: occasionText(results, judged) }, ...verdicts],
     },
-    ...(judged.actions.length > 0
-      ? [
-          {
-            heading: `Angle by angle${which}`,
-            blocks: [
-              ...[...(target ?? []), ...(others ?? [])].flatMap(angleBlocks),
-              { kind: 'text', text: howToRead } as const,
-            ],
-          },
-        ]
-      : []),
     ...forecastSection(judged, which),
-    ...liftSection(judged.lifts, which),
-    {
+  ];
+  if (judged.actions.length > 0)
+    sections.push({
+      heading: `Angle by angle${which}`,
+      blocks: [...judged.actions.flatMap(angleBlocks), { kind: 'text', text: howToRead }],
+    });
+  sections.push(...liftSection(judged.lifts, which));
+  const items = judged.actions.flatMap(retestNotes);
+  if (items.length > 0)
+    sections.push({
       heading: `What the verdict rests on${which}`,
-      blocks: [{ kind: 'list', items: judged.actions.flatMap(retestNotes) }],
-    },
-  ].filter(({ blocks }) => blocks.some((block) => block.kind !== 'list' || block.items.length > 0));
+      blocks: [{ kind: 'list', items }],
+    });
+  return sections;
 }
 
 const noTarget = ({ question }: Results) =>
@@ -74,9 +69,17 @@ function occasionText({ scenario, question }: Results, { after, from, to }: Judg
   const { motion, zero } = jointWords[actions[question.action].joint];
   const { target, subject } = scenario;
   const day = (days: JudgedRetest['from']) =>
-    !days ? 'on an unknown day' : days.first === days.last ? days.first : `${days.first} to ${days.last}`;
+    !days
+      ? 'on an unknown day'
+      : days.first === days.last
+        ? days.first
+        : `${days.first} to ${days.last}`;
   const done = after === undefined ? '' : `, with "${after}" between`;
-  return `For ${subject.code}: ${question.action}, target ${rangeDegrees(target.from, target.to)} of ${motion} (0° = ${zero}). Tested ${day(from)}, retested ${day(to)}${done}. Torque is that of one side in a hold.`;
+  const written =
+    scenario.convention === 'included'
+      ? ' The file writes included angles (180° = straight); this report writes flexion.'
+      : '';
+  return `For ${subject.code}: ${question.action}, target ${rangeDegrees(target.from, target.to)} of ${motion} (0° = ${zero}). Tested ${day(from)}, retested ${day(to)}${done}. Torque is that of one side in a hold.${written}`;
 }
 
 /** The two verdicts, apart, each with its interval, and what to do next. */
@@ -90,6 +93,11 @@ function verdictBlocks({ scenario }: Results, action: JudgedAction): Block[] {
   if (wanted !== undefined && chanceOfWanted !== undefined)
     items.push(
       `Chance that the true gain of the target is the wanted ${signedPercent(wanted)} or more: ${chance(chanceOfWanted)}.`,
+    );
+  const more = wanted === undefined ? undefined : daysToSee(action, wanted);
+  if (more !== undefined)
+    items.push(
+      `To see ${signedPercent(wanted ?? 0)} in the target with this test error: ${plural(more, 'test day')} before and after.`,
     );
   if (chances)
     items.push(
@@ -108,6 +116,19 @@ function verdictText(verdict: Judged | NotJudged, level: number): string {
       ? `; with this test error only ${signedPercent(detectableGain)} or more would stand out`
       : '';
   return `${word}, ${between}${need}.`;
+}
+
+/** Days on each side at which the wanted gain would stand out; undefined where it does already. */
+function daysToSee(
+  { retest: { target, angles } }: JudgedAction,
+  wanted: number,
+): number | undefined {
+  if ('refused' in target || target.detectableGain <= wanted) return undefined;
+  const days = angles.filter(({ inTarget }) => inTarget).map((one) => one.days);
+  const each = Math.min(...days.map(({ before, after }) => 2 / (1 / before + 1 / after)));
+  // A change of means has an error that falls with the root of the days.
+  const times = (Math.log1p(target.detectableGain) / Math.log1p(wanted)) ** 2;
+  return Math.ceil(each * times - 1e-9);
 }
 
 /** To five points: such chances are no sharper. */
@@ -153,7 +174,8 @@ const howToRead =
 function forecastSection({ forecast, actions: judged }: JudgedRetest, which: string): Section[] {
   const target = judged.find(({ isTarget }) => isTarget);
   const expected = target?.predicted?.inTarget;
-  if (!forecast || expected === undefined || !target || 'refused' in target.retest.target) return [];
+  if (!forecast || expected === undefined || !target || 'refused' in target.retest.target)
+    return [];
   const { gain } = target.retest.target;
   const seen = `${signedPercent(gain.value)} (${signedPercent(gain.low)} to ${signedPercent(gain.high)})`;
   const band = percent(forecast.miss * expected);
@@ -173,7 +195,7 @@ function forecastSection({ forecast, actions: judged }: JudgedRetest, which: str
 function amplitudeText({ amplitude }: JudgedAction): string {
   if (!amplitude) return '';
   const { ratio, low, high, weight } = amplitude;
-  return ` For the next plan this athlete may be given ${percent(ratio)} of the forecast gains (between ${percent(Math.max(low, 0))} and ${percent(high)}): write response: ${percent(ratio)} under athlete. That is weak evidence: it believes ${percent(weight)} of the difference, and people do not reliably stay strong or weak responders.`;
+  return ` For the next plan, write response: ${percent(ratio)} under athlete: so much of the forecast gains this athlete may make, anything from ${percent(Math.max(low, 0))} to ${percent(high)}. That is weak evidence: this retest counts for ${percent(weight)}, what was believed before for the rest, and people do not reliably stay strong or weak responders.`;
 }
 
 function liftSection(lifts: readonly JudgedLift[], which: string): Section[] {
@@ -201,12 +223,17 @@ function liftSection(lifts: readonly JudgedLift[], which: string): Section[] {
             signedPercent(one.gain),
             percent(one.detectable),
             one.says,
-            ...(hasForecast ? [one.predicted === undefined ? '' : signedPercent(one.predicted)] : []),
+            ...(hasForecast
+              ? [one.predicted === undefined ? '' : signedPercent(one.predicted)]
+              : []),
           ]),
         },
         {
           kind: 'text',
-          text: `Test error of a single: ${lifts.map(({ error }) => `${percent(error.share)} (${error.known})`).filter((text, i, all) => all.indexOf(text) === i).join(', ')}.`,
+          text: `Test error of a single: ${lifts
+            .map(({ error }) => `${percent(error.share)} (${error.known})`)
+            .filter((text, i, all) => all.indexOf(text) === i)
+            .join(', ')}.`,
         },
       ],
     },

@@ -1,22 +1,33 @@
 import { type Calibration, calibrateLifts, liftFactors } from '../inference/calibrateLifts.ts';
-import { fitKneeStrength, type KneeFit } from '../inference/fitKneeStrength.ts';
+import { fitKneeStrength, type KneeFit, scored } from '../inference/fitKneeStrength.ts';
 import { fitScales } from '../inference/fitScales.ts';
 import { type FittedTest, fittedTests } from '../inference/fittedTests.ts';
 import type { Lift } from '../mechanics/lift.ts';
 import type { Problem } from '../notebook/problem.ts';
-import type { LiftTest, Measured } from '../notebook/scenario.ts';
+import type { Measured } from '../notebook/scenario.ts';
 import type { Source } from '../notebook/source.ts';
+import type { LiftTest } from '../notebook/strengthTest.ts';
 import type { Athlete, Scales } from '../physiology/athlete.ts';
+import { bodyOf } from '../physiology/body.ts';
+import { levelShank } from '../physiology/limbWeight.ts';
 import { liftBalance, unbalanced } from '../problems/balanceProblems.ts';
+import { limbProblems } from '../problems/limbProblems.ts';
 import { testRemarks } from '../problems/testRemarks.ts';
+import { torqueRemarks } from '../problems/torqueRemarks.ts';
 import { liftNamed, lifts } from '../tables/lifts.ts';
-import { athleteWith, measuredActions } from './handedOver.ts';
+import { athleteWith } from './handedOver.ts';
+import { measuredActions, type TestedTorques, testedTorques } from './testedTorques.ts';
 
 /** What body and tests alone say of the athlete, before any program. */
 export interface KnownAthlete {
   readonly athlete: Athlete;
   /** The lifts that programs may use: the catalogue's and the file's own. */
   readonly catalogue: readonly Lift[];
+  /** Body mass, kg. */
+  readonly mass: number;
+  /** Torque tests as torques of the muscles, and of shank and foot held level, N·m. */
+  readonly torques: readonly TestedTorques[];
+  readonly levelShank: number;
   readonly kneeFit: KneeFit;
   /** Strength over the mean person's in other tested actions, and each test beside its curve. */
   readonly scales: Scales;
@@ -28,7 +39,9 @@ export interface KnownAthlete {
 /** Fits the athlete to the tests. Without a body in which every tested lift can be held, some factor is not finite. */
 export function knowAthlete(measured: Measured): KnownAthlete {
   const { reference, mass } = measured.subject;
-  const points = measuredActions(measured);
+  const body = bodyOf(measured.subject);
+  const torques = testedTorques(measured.tests, body);
+  const points = measuredActions(torques);
   const ofTheKnee = points.filter(({ action }) => action === 'knee extension');
   const kneeFit = fitKneeStrength(reference, mass, ofTheKnee);
   const scales = fitScales(reference, mass, points);
@@ -39,6 +52,9 @@ export function knowAthlete(measured: Measured): KnownAthlete {
   return {
     athlete: athleteWith(measured, kneeFit, scales, liftFactors(calibrations, catalogue)),
     catalogue,
+    mass,
+    torques,
+    levelShank: levelShank(body),
     kneeFit,
     scales,
     otherTests: fittedTests(reference, mass, points, scales),
@@ -51,8 +67,10 @@ export function knowAthlete(measured: Measured): KnownAthlete {
 export function athleteProblems(
   source: Source,
   declared: readonly Lift[],
-  { athlete, catalogue, singles, calibrations }: KnownAthlete,
+  { athlete, catalogue, singles, calibrations, torques, mass }: KnownAthlete,
 ): { readonly problems: readonly Problem[]; readonly remarks: readonly Problem[] } {
+  const weightless = torques.flatMap(({ points }) => limbProblems(source, points));
+  if (weightless.length > 0) return { problems: weightless, remarks: [] };
   const balances = declared.map((lift) => liftBalance(source, lift, athlete.body));
   const unstable = balances.flatMap(({ problems }) => problems);
   if (unstable.length > 0) return { problems: unstable, remarks: [] };
@@ -64,6 +82,16 @@ export function athleteProblems(
     remarks: [
       ...balances.flatMap(({ notes }) => notes),
       ...singles.flatMap((test, i) => testRemarks(source, test, calibrations, i)),
+      ...torques.flatMap((tested) => oddTorques(source, tested, mass)),
     ],
   };
+}
+
+/** Tests whose scored torques sit oddly with body mass or with the usual curve. */
+function oddTorques(source: Source, { test, points }: TestedTorques, mass: number): Problem[] {
+  const placed = points.map(({ angle, trials, path }) => ({
+    ...scored(angle, trials, test.score),
+    path,
+  }));
+  return torqueRemarks(source, test, placed, mass);
 }

@@ -1,6 +1,6 @@
 import { gainMiss } from '../../tables/adaptation.ts';
 import { gainBetweenPeople } from '../../tables/testError.ts';
-import { believedBetween, normalShrinkage } from '../reliability/normalShrinkage.ts';
+import { type Belief, believedBetween, normalShrinkage } from '../reliability/normalShrinkage.ts';
 import { type Refusal, refusal } from '../reliability/refusal.ts';
 
 /** A gain of the target, observed and as it was forecast; shares. */
@@ -14,6 +14,8 @@ export interface GainSeen {
    * this program says nothing about the athlete. 0 if the next plan is the same program again.
    */
   readonly modelMiss?: number;
+  /** What earlier retests of the athlete say; left out: mean 1, spread as people differ. */
+  readonly prior?: Belief;
 }
 
 /** How much of a forecast gain this athlete makes, for the next forecast. */
@@ -49,6 +51,7 @@ export function updatedAmplitude({
   standardError,
   predicted,
   modelMiss = gainMiss.value,
+  prior = { mean: 1, spread: gainBetweenPeople.value },
 }: GainSeen): UpdatedAmplitude | Refusal {
   if (!(predicted >= leastPredicted))
     return refusal(
@@ -56,7 +59,6 @@ export function updatedAmplitude({
       'the forecast gain is below 1 %; an athlete cannot be measured against it',
     );
   const seen = observed / predicted;
-  const prior = { mean: 1, spread: gainBetweenPeople.value };
   const error = Math.hypot(standardError / predicted, modelMiss);
   const { mean, spread, weight } = normalShrinkage(prior, seen, error);
   return {

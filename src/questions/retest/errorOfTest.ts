@@ -1,9 +1,9 @@
 import {
-  errorCorrelation,
   type EstimatedCorrelation,
+  errorCorrelation,
 } from '../../inference/reliability/errorCorrelation.ts';
 import { isRefusal } from '../../inference/reliability/refusal.ts';
-import { type TestDay, scoresByAngle } from '../../inference/retest/testDay.ts';
+import { scoresByAngle, type TestDay } from '../../inference/retest/testDay.ts';
 import {
   borrowedError,
   combinedError,

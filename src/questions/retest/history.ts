@@ -1,5 +1,5 @@
 import { multiplier } from '../../inference/reliability/multiplier.ts';
-import { meanScore, scoresByAngle, isSameAngle } from '../../inference/retest/testDay.ts';
+import { isSameAngle, meanScore, scoresByAngle } from '../../inference/retest/testDay.ts';
 import { errorShareAt } from '../../inference/retest/testError.ts';
 import { meanOf } from '../../numeric/moments.ts';
 import type { Results } from '../../run.ts';
@@ -20,7 +20,9 @@ export interface HistoryPoint {
 /** The target on every occasion that tested it, over the angles that all of them tested. */
 export function historyOf(results: Results, judged: readonly JudgedRetest[]): HistoryPoint[] {
   const { scenario, question, athlete } = results;
-  const error = judged.flatMap(({ actions }) => actions.filter(({ isTarget }) => isTarget)).at(-1)?.error;
+  const error = judged
+    .flatMap(({ actions }) => actions.filter(({ isTarget }) => isTarget))
+    .at(-1)?.error;
   if (!error) return [];
   const tested = occasionsOf(scenario, athlete.body)
     .map((occasion) => ({ occasion, scores: scoresByAngle(testDays(occasion, question.action)) }))
@@ -30,7 +32,9 @@ export function historyOf(results: Results, judged: readonly JudgedRetest[]): Hi
   const shared = (first?.scores ?? [])
     .map(({ angle }) => angle)
     .filter((angle) => angle >= from - 1e-9 && angle <= to + 1e-9)
-    .filter((angle) => others.every(({ scores }) => scores.some((one) => isSameAngle(one.angle, angle))));
+    .filter((angle) =>
+      others.every(({ scores }) => scores.some((one) => isSameAngle(one.angle, angle))),
+    );
   if (shared.length === 0) return [];
   const start = first?.occasion.days?.first;
   return tested.map(({ occasion, scores }, i) => {

@@ -1,6 +1,6 @@
-import { chanceAbove } from '../../inference/reliability/worthwhile.ts';
-import { minimalDetectableChange } from '../../inference/reliability/minimalDetectableChange.ts';
 import { degreesOfSpread } from '../../inference/reliability/errorSize.ts';
+import { minimalDetectableChange } from '../../inference/reliability/minimalDetectableChange.ts';
+import { chanceAbove } from '../../inference/reliability/worthwhile.ts';
 import type { LiftTest, RepeatedTest } from '../../notebook/strengthTest.ts';
 import { testErrors } from '../../tables/testError.ts';
 import type { Predicted } from './predictedGain.ts';

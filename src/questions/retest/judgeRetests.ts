@@ -1,8 +1,11 @@
-import type { Question } from '../../inference/forecast.ts';
+import type { Belief } from '../../inference/reliability/normalShrinkage.ts';
 import { isRefusal } from '../../inference/reliability/refusal.ts';
 import { smallestWorthwhileChange } from '../../inference/reliability/worthwhile.ts';
+import {
+  type UpdatedAmplitude,
+  updatedAmplitude,
+} from '../../inference/retest/updatedAmplitude.ts';
 import { type Retest, retest } from '../../inference/retest.ts';
-import { type UpdatedAmplitude, updatedAmplitude } from '../../inference/retest/updatedAmplitude.ts';
 import { atAngle } from '../../mechanics/angleGrid.ts';
 import type { TorqueTest } from '../../notebook/strengthTest.ts';
 import type { Results } from '../../run.ts';
@@ -10,7 +13,14 @@ import { type ActionName, isAction } from '../../tables/actions.ts';
 import { kneeExtensionSpread } from '../../tables/strength.ts';
 import { errorOfTest, isPractised, type KnownError } from './errorOfTest.ts';
 import { type JudgedLift, judgeLifts } from './judgeLift.ts';
-import { before, latestTests, type Occasion, occasionsOf, testDays, weeksBetween } from './occasions.ts';
+import {
+  before,
+  latestTests,
+  type Occasion,
+  occasionsOf,
+  testDays,
+  weeksBetween,
+} from './occasions.ts';
 import { pickedTarget } from './pickedTarget.ts';
 import { meanOverAngles, type Predicted, predictedGain } from './predictedGain.ts';
 
@@ -39,15 +49,25 @@ export interface JudgedRetest {
 /** Every retest of a scenario against what was tested before it, in the order of time. */
 export function judgeRetests(results: Results): JudgedRetest[] {
   const occasions = occasionsOf(results.scenario, results.athlete.body);
-  return occasions.slice(1).map((_, i) => judgeOne(results, occasions, i + 1));
+  const judged: JudgedRetest[] = [];
+  for (let place = 1; place < occasions.length; place++) {
+    // What one retest says of the athlete is where the next begins.
+    const believed = judged.flatMap(({ actions }) =>
+      actions.flatMap(({ amplitude }) => amplitude ?? []),
+    );
+    judged.push(judgeOne(results, occasions, place, believed.at(-1)));
+  }
+  return judged;
 }
 
 function judgeOne(
   results: Results,
   occasions: readonly Occasion[],
   place: number,
+  believed: UpdatedAmplitude | undefined,
 ): JudgedRetest {
   const { scenario, question } = results;
+  const prior = believed && { mean: believed.ratio, spread: believed.spread };
   const [earlier, now] = [occasions[place - 1], occasions[place]];
   if (!earlier || !now) throw new Error(`no retest ${place}`);
   const name = now.retest?.after;
@@ -71,7 +91,7 @@ function judgeOne(
     // The target's own action first.
     actions: [...actions]
       .sort((a, b) => Number(b === question.action) - Number(a === question.action))
-      .flatMap((action) => judgeAction(results, occasions, place, action, forecast) ?? []),
+      .flatMap((action) => judgeAction(results, occasions, place, action, forecast, prior) ?? []),
     lifts: judgeLifts(then?.lifts ?? [], now.lifts, scenario.repeatability, forecast),
   };
 }
@@ -82,6 +102,7 @@ function judgeAction(
   place: number,
   action: ActionName,
   forecast: Predicted | undefined,
+  prior: Belief | undefined,
 ): JudgedAction | undefined {
   const { scenario, question } = results;
   const isTested = ({ torques }: Occasion) => torques.some(({ test }) => test.action === action);
@@ -115,7 +136,7 @@ function judgeAction(
     isTarget,
     ...known,
     retest: found,
-    ...(isTarget && forecast ? beside(found, forecast, question) : {}),
+    ...(isTarget && forecast ? beside(found, forecast, prior) : {}),
   };
 }
 
@@ -136,17 +157,17 @@ const isFirst = (familiarised: TorqueTest['familiarised']) =>
 function beside(
   { angles, target }: Retest,
   forecast: Predicted,
-  question: Question,
+  prior: Belief | undefined,
 ): Pick<JudgedAction, 'predicted' | 'amplitude'> {
   const byAngle = angles.map(({ angle }) => atAngle(forecast.ratio, angle) - 1);
   const inside = angles.flatMap(({ angle, inTarget }) => (inTarget ? [angle] : []));
-  if (inside.length === 0 || 'refused' in target || question.ranges === undefined)
-    return { predicted: { byAngle } };
+  if (inside.length === 0 || 'refused' in target) return { predicted: { byAngle } };
   const inTarget = meanOverAngles(forecast, inside);
   const amplitude = updatedAmplitude({
     observed: target.gain.value,
     standardError: target.standardError,
     predicted: inTarget,
+    ...(prior ? { prior } : {}),
   });
   return {
     predicted: { inTarget, byAngle },

@@ -1,8 +1,8 @@
-import { meanOf } from '../../numeric/moments.ts';
-import { meanScore, scoresByAngle, type TestDay } from '../../inference/retest/testDay.ts';
 import type { Picked } from '../../inference/retest/notes.ts';
+import { meanScore, scoresByAngle, type TestDay } from '../../inference/retest/testDay.ts';
 import { errorShareAt, type TestError } from '../../inference/retest/testError.ts';
 import { toDegrees } from '../../numeric/degrees.ts';
+import { meanOf } from '../../numeric/moments.ts';
 import { kneeExtension, meanKneeStrength, meanTorque } from '../../physiology/athlete.ts';
 import type { Results } from '../../run.ts';
 import { curveSpread, kneeExtensionSpread } from '../../tables/strength.ts';
@@ -33,7 +33,9 @@ export function pickedTarget(
     ratio: meanScore(entry) / usual(entry.angle),
     isInside: entry.angle >= target.from - 1e-9 && entry.angle <= target.to + 1e-9,
   }));
-  const [inside, outside] = [true, false].map((is) => scores.filter(({ isInside }) => isInside === is));
+  const [inside, outside] = [true, false].map((is) =>
+    scores.filter(({ isInside }) => isInside === is),
+  );
   if (!inside?.length || !outside?.length) return undefined;
   const ratioOf = (list: typeof scores) => meanOf(list.map(({ ratio }) => ratio));
   // Weakest: every other angle did better beside the usual curve than the target's mean.

@@ -16,13 +16,18 @@ export interface Predicted {
   /** Torque after over before, of the target's action. */
   readonly ratio: OverAngles;
   /** Heaviest singles after over before, by lift and end of range. */
-  readonly singles: readonly { readonly lift: string; readonly to: number; readonly gain: number }[];
+  readonly singles: readonly {
+    readonly lift: string;
+    readonly to: number;
+    readonly gain: number;
+  }[];
   /** How far such a forecast misses, share of the gain. */
   readonly miss: number;
 }
 
 /**
- * Forecasts a program from the tests before it.
+ * Forecasts a program from the tests before it, for the model's person of this kind: what earlier
+ * retests showed of the athlete is what the retest is to tell.
  *
  * @param tests the latest before the program began
  * @param weeks from the last of them to the retest; the program's own length where unknown
@@ -35,7 +40,8 @@ export function predictedGain(
 ): Predicted | undefined {
   const program = scenario.programs.find((one) => one.name === name);
   if (!program) return undefined;
-  const then = { ...scenario, tests };
+  const { response: _, ...subject } = scenario.subject;
+  const then = { ...scenario, subject, tests };
   const { athlete, singles, catalogue } = knowAthlete(then);
   const plan = planProgram(program, athlete, then, singles, coefficients, catalogue);
   const done = Math.min(program.weeks, Math.max(weeks ?? program.weeks, 1));
