@@ -106,6 +106,12 @@ program
   );
 
 program
+  .command('repeatability')
+  .description('say how far tests differ between days: typical error, MDC, ICC, days needed')
+  .argument('<file>', 'a scenario file with repeatability:')
+  .action(async (file: string) => (await import('./commands/retest.ts')).repeatability(file));
+
+program
   .command('start')
   .description('write a new scenario with comments, to be filled in')
   .argument('[file]', 'where to write it', 'scenario.yaml')
