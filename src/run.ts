@@ -10,9 +10,7 @@
 import { reachOf } from './functions/athleteFunctions.ts';
 import { modelScope } from './functions/modelScope.ts';
 import { type Calibration, calibrateLifts, liftFactors } from './inference/calibrateLifts.ts';
-import { fitKneeStrength, type KneeFit } from './inference/fitKneeStrength.ts';
-import { fitScales } from './inference/fitScales.ts';
-import { type FittedTest, fittedTests } from './inference/fittedTests.ts';
+import { fitStrength, type StrengthFit } from './inference/fitStrength.ts';
 import { type Forecast, forecast, type Question, reachDeg } from './inference/forecast.ts';
 import { type Placed, rank } from './inference/ranking.ts';
 import { gridDeg } from './mechanics/angleGrid.ts';
@@ -29,7 +27,7 @@ import type { AngleAt } from './notebook/readPlace.ts';
 import { openScenario, scenarioFrom } from './notebook/readScenario.ts';
 import type { Program, Scenario } from './notebook/scenario.ts';
 import type { Source } from './notebook/source.ts';
-import { type Athlete, type Scales, tableKneeExtension } from './physiology/athlete.ts';
+import { type Athlete, tableKneeExtension } from './physiology/athlete.ts';
 import { bodyOf, estimatedLengths } from './physiology/body.ts';
 import { angleAtHeight } from './physiology/heights.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
@@ -37,6 +35,7 @@ import { type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
 import { liftBalance, unbalanced } from './problems/balanceProblems.ts';
 import { type Axis, blockProblems } from './problems/blockProblems.ts';
+import { fitRemarks } from './problems/fitRemarks.ts';
 import { loadProblems } from './problems/loadProblems.ts';
 import { rigRemarks } from './problems/rigProblems.ts';
 import { testRemarks } from './problems/testRemarks.ts';
@@ -64,10 +63,8 @@ export interface Results {
   readonly anglesDeg: readonly number[];
   /** First and last of them that count for the target's action. */
   readonly reachDeg: readonly [number, number];
-  readonly kneeFit: KneeFit;
-  /** Strength over the mean person's in other tested actions, and each test beside its curve. */
-  readonly scales: Scales;
-  readonly otherTests: readonly FittedTest[];
+  /** Tested actions: curve, its 90 % band, each test beside it and what to check. */
+  readonly fits: readonly StrengthFit[];
   readonly calibrations: readonly Calibration[];
   readonly question: Question;
   readonly singlesBefore: readonly HeaviestSingle[];
@@ -110,11 +107,8 @@ async function evaluate(opened: Source): Promise<Run> {
   if (read.problems) return { problems: read.problems };
   const { scenario, source, notes } = read;
   const { reference, mass } = scenario.subject;
-  const measured = measuredActions(scenario);
-  const ofTheKnee = measured.filter(({ action }) => action === 'knee extension');
-  const kneeFit = fitKneeStrength(reference, mass, ofTheKnee);
-  const scales = fitScales(reference, mass, measured);
-  const untested = athleteWith(scenario, kneeFit, scales, {});
+  const fits = fitStrength(reference, mass, measuredActions(scenario));
+  const untested = athleteWith(scenario, fits, {});
   const catalogue = [...lifts, ...scenario.lifts];
   const declared = scenario.lifts.map((lift) => liftBalance(source, lift, untested.body));
   const unstable = declared.flatMap(({ problems }) => problems);
@@ -130,9 +124,10 @@ async function evaluate(opened: Source): Promise<Run> {
     };
   const remarks = [
     ...declared.flatMap(({ notes }) => notes),
+    ...fitRemarks(source, scenario, fits),
     ...singles.flatMap((test, i) => testRemarks(source, test, calibrations, i)),
   ];
-  const athlete = athleteWith(scenario, kneeFit, scales, liftFactors(calibrations, catalogue));
+  const athlete = athleteWith(scenario, fits, liftFactors(calibrations, catalogue));
   const plans = scenario.programs.map((program) =>
     planProgram(program, athlete, scenario, singles, coefficients, catalogue),
   );
@@ -140,8 +135,7 @@ async function evaluate(opened: Source): Promise<Run> {
     loadProblems(source, program, plans[i]?.exercises ?? [], athlete.body),
   );
   if (problems.length > 0) return { problems };
-  const otherTests = fittedTests(reference, mass, measured, scales);
-  const results = answer({ scenario, kneeFit, scales, otherTests, calibrations, athlete }, plans);
+  const results = answer({ scenario, fits, calibrations, athlete }, plans);
   const idle = scenario.programs.flatMap((program, i) =>
     rigRemarks(source, program, plans[i]?.exercises ?? []),
   );
@@ -188,10 +182,7 @@ const angleAt: AngleAt = (subject, lift, height, load, stretch) => {
 };
 
 function answer(
-  known: Pick<
-    Results,
-    'scenario' | 'kneeFit' | 'scales' | 'otherTests' | 'calibrations' | 'athlete'
-  >,
+  known: Pick<Results, 'scenario' | 'fits' | 'calibrations' | 'athlete'>,
   plans: readonly Plan[],
 ): Results {
   const { scenario, athlete } = known;

@@ -2,7 +2,10 @@ import { type Fit, type FitOptions, leastSquares } from './leastSquares.ts';
 
 /** The best of several fits, and whether they ended in the same place. */
 export interface FitFromStarts extends Fit {
-  /** Whether every start led to the least sum of squares found (within a millionth of it). */
+  /**
+   * Whether every start led to the same fit: a sum of squares within a millionth of the least, or
+   * parameters within a thousandth of their standard errors.
+   */
   readonly agreed: boolean;
 }
 
@@ -22,9 +25,10 @@ export function fitFromStarts(
   const [first] = fits;
   if (!first) throw new Error('a fit needs a start');
   const best = fits.reduce((a, b) => (b.sumOfSquares < a.sumOfSquares ? b : a), first);
-  const agreed = fits.every(
-    ({ sumOfSquares, converged }) =>
-      converged && sumOfSquares - best.sumOfSquares <= 1e-6 * best.sumOfSquares,
-  );
-  return { ...best, agreed };
+  const isSame = ({ sumOfSquares, parameters }: Fit) =>
+    sumOfSquares - best.sumOfSquares <= 1e-6 * best.sumOfSquares ||
+    parameters.every(
+      (p, j) => Math.abs(p - (best.parameters[j] ?? 0)) <= 1e-3 * (best.standardErrors[j] ?? 0),
+    );
+  return { ...best, agreed: fits.every((fit) => fit.converged && isSame(fit)) };
 }

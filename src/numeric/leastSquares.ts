@@ -103,7 +103,7 @@ function descend(residuals: Residuals, start: readonly number[], tolerance: numb
     // A parameter that acted once keeps its scale: where its column fades, steps do not run away.
     scales = columns.map((column, j) => Math.max(squared(column), scales[j] ?? 0));
   }
-  const converged = quietSteps >= 2 || damping >= 1e15;
+  const converged = Number.isFinite(best) && (quietSteps >= 2 || damping >= 1e15);
   return { parameters, sumOfSquares: best, converged, columns };
 }
 

@@ -70,8 +70,10 @@ function legend(
   cells: readonly string[],
   line?: string,
 ): string[] {
-  return chart.series.map(({ name }, index) => {
-    const mark = line ?? markOf(index);
+  return chart.series.flatMap(({ name, mark: own }, index) => {
+    const mark = line ?? own ?? markOf(index);
+    const before = chart.series[index - 1];
+    if (own !== undefined && before?.mark === own && before.name === name) return [];
     const empty = curves[index]?.every((row) => row.trim() === '') ?? true;
     const seen = line !== undefined || cells.some((row) => row.includes(mark));
     const note = empty ? ' (no values)' : seen ? '' : ' (hidden under the others)';
@@ -113,8 +115,8 @@ export function drawChart(chart: Chart, width: number, { ascii = false } = {}): 
   const labels = rowLabels(scale);
   const margin = Math.max(...labels.map((label) => label.length)) + 2;
   const frame: Frame = { columns: Math.max(8, width - margin), fromDeg, toDeg, scale };
-  const curves = chart.series.map(({ y }, index) =>
-    drawCurve(chart.xDeg, y, frame, line ? undefined : markOf(index)),
+  const curves = chart.series.map(({ y, mark }, index) =>
+    drawCurve(chart.xDeg, y, frame, line ? undefined : (mark ?? markOf(index))),
   );
   const cells = overlaid([...curves, guides(frame, chart.band, strokes.dot)], frame);
   const [axis, angles] = angleAxis(frame, strokes);

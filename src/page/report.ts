@@ -25,7 +25,12 @@ export interface Chart {
   /** What is drawn and in which unit, for example "gain (%)". */
   readonly title: string;
   readonly xDeg: readonly number[];
-  readonly series: readonly { readonly name: string; readonly y: readonly number[] }[];
+  readonly series: readonly {
+    readonly name: string;
+    readonly y: readonly number[];
+    /** A sign of its own; several curves may share one, and then are named once. */
+    readonly mark?: string;
+  }[];
   /** The target range, marked under the axis; its name ("target") does not repeat the angles. */
   readonly band?: { readonly fromDeg: number; readonly toDeg: number; readonly name: string };
 }

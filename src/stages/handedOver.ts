@@ -1,15 +1,14 @@
-import { type KneeFit, scored } from '../inference/fitKneeStrength.ts';
-import type { MeasuredAction } from '../inference/fitScales.ts';
+import {
+  type MeasuredAction,
+  type StrengthFit,
+  scored,
+  strengthsOf,
+} from '../inference/fitStrength.ts';
 import type { Question } from '../inference/forecast.ts';
 import type { Lift } from '../mechanics/lift.ts';
 import type { LiftTest, LiftWork, Scenario } from '../notebook/scenario.ts';
-import {
-  type Athlete,
-  athleteOf,
-  isTrained,
-  type LiftFactors,
-  type Scales,
-} from '../physiology/athlete.ts';
+import { toDegrees } from '../numeric/degrees.ts';
+import { type Athlete, athleteOf, isTrained, type LiftFactors } from '../physiology/athlete.ts';
 import { bodyOf } from '../physiology/body.ts';
 import { firstAngle } from '../physiology/measuredSingle.ts';
 import { isAction } from '../tables/actions.ts';
@@ -23,7 +22,8 @@ export function measuredActions(scenario: Scenario): MeasuredAction[] {
     test.kind === 'torque'
       ? test.points.map(({ angle, trials }) => ({
           action: test.action,
-          ...scored(angle, trials, test.score),
+          deg: toDegrees(angle),
+          torque: scored(trials, test.score),
         }))
       : [],
   );
@@ -32,8 +32,7 @@ export function measuredActions(scenario: Scenario): MeasuredAction[] {
 /** The athlete with what the tests were fitted to. */
 export function athleteWith(
   scenario: Scenario,
-  fit: KneeFit,
-  scales: Scales,
+  fits: readonly StrengthFit[],
   factors: LiftFactors,
 ): Athlete {
   const { subject } = scenario;
@@ -42,8 +41,7 @@ export function athleteWith(
     reference: subject.reference,
     mass: subject.mass,
     trained: isTrained(subject.trainingYears),
-    knee: fit.strength,
-    scales,
+    strengths: strengthsOf(fits),
     liftFactors: factors,
   });
 }
