@@ -18,9 +18,10 @@ export type Finding =
       readonly toDeg: number;
       readonly error: number;
     }
-  /** Part of the action's range without a tested angle beyond it. */
+  /** The part of the action's range on one side of all tested angles, its error at the far end. */
   | {
       readonly kind: 'beyond';
+      readonly side: 'below' | 'above';
       readonly fromDeg: number;
       readonly toDeg: number;
       readonly error: number;
@@ -126,26 +127,24 @@ function openPeak(curve: FittedCurve): Finding[] {
   return [];
 }
 
-/** Gaps between tested angles and what lies beyond them, each with the largest error inside. */
+/** Gaps between tested angles, with the error in the middle, and what lies beyond them. */
 function untested(curve: FittedCurve): Finding[] {
   const [least, most] = actions[curve.action].rangeDeg;
   const tested = [...new Set(curve.measured.map(({ deg }) => deg))].sort((a, b) => a - b);
   const [first = least, last = most] = [tested[0], tested.at(-1)];
-  const stretch = (kind: 'gap' | 'beyond', fromDeg: number, toDeg: number): Finding => ({
-    kind,
-    fromDeg,
-    toDeg,
-    error: Math.max(
-      ...[fromDeg, (fromDeg + toDeg) / 2, toDeg].map((deg) => logErrorAt(curve, deg)),
-    ),
-  });
+  const error = (deg: number) => logErrorAt(curve, deg);
+  const beyond = (side: 'below' | 'above', fromDeg: number, toDeg: number): Finding[] =>
+    toDeg > fromDeg
+      ? [{ kind: 'beyond', side, fromDeg, toDeg, error: error(side === 'below' ? fromDeg : toDeg) }]
+      : [];
   return [
-    ...tested.flatMap((deg, i) => {
+    ...tested.flatMap((deg, i): Finding[] => {
       const next = tested[i + 1] ?? deg;
-      return next - deg > widestGapDeg ? [stretch('gap', deg, next)] : [];
+      if (next - deg <= widestGapDeg) return [];
+      return [{ kind: 'gap', fromDeg: deg, toDeg: next, error: error((deg + next) / 2) }];
     }),
-    ...(first > least ? [stretch('beyond', least, first)] : []),
-    ...(last < most ? [stretch('beyond', last, most)] : []),
+    ...beyond('below', least, first),
+    ...beyond('above', last, most),
   ];
 }
 

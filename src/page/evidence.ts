@@ -19,6 +19,7 @@ import {
   neuralDrive,
   strengthCurves,
 } from '../tables/strength.ts';
+import { borrowedTestError } from '../tables/strengthSpread.ts';
 import type { Section } from './report.ts';
 import { isRubberEstimate } from './rigWords.ts';
 import { listInWords, newtonMetres, percent } from './words.ts';
@@ -99,6 +100,7 @@ const rows: readonly SourceRow[] = [
   ],
   ['hip extension torque', hipExtensionPerKg.male],
   ['knee extension torque', kneeExtensionPerKg.male],
+  ['error of a torque test', borrowedTestError],
   ['ankle plantarflexion torque', strengthCurves['ankle plantarflexion'].perKg.male],
   [
     'fibre lengths and pennation',

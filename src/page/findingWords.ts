@@ -1,7 +1,7 @@
 import type { Finding } from '../inference/fitFindings.ts';
 import type { StrengthFit } from '../inference/fitStrength.ts';
 import type { Cause } from '../inference/slips.ts';
-import { capital, listInWords, newtonMetres, percent } from './words.ts';
+import { capital, listInWords, newtonMetres, signedPercent } from './words.ts';
 
 /** What a coach should know of a fitted curve, the doubts about tests first; few and short. */
 export function findingItems(fit: StrengthFit): string[] {
@@ -47,25 +47,27 @@ const unusualWords = {
 
 /** Where the band is wide for want of tests, in one sentence. */
 function thinlyTested(findings: readonly Finding[]): string[] {
-  const wide = (error: number) =>
-    `${percent(Math.exp(-1.6449 * error) - 1)} to +${percent(Math.exp(1.6449 * error) - 1)}`;
-  const gaps = findings.flatMap((finding) =>
-    finding.kind === 'gap'
-      ? [
-          `between ${inDegrees(finding.fromDeg)} and ${inDegrees(finding.toDeg)} (${wide(finding.error)} at the widest)`,
-        ]
-      : [],
-  );
-  const ends = findings.flatMap((finding) =>
-    finding.kind === 'beyond'
-      ? [
-          `from ${inDegrees(finding.fromDeg)} to ${inDegrees(finding.toDeg)} (${wide(finding.error)} at the widest)`,
-        ]
-      : [],
-  );
-  const places = [...gaps, ...ends];
+  const gaps = findings.filter((finding) => finding.kind === 'gap');
+  const ends = findings.filter((finding) => finding.kind === 'beyond');
+  const places = [
+    ...gaps.map(
+      ({ fromDeg, toDeg, error }) =>
+        `between ${inDegrees(fromDeg)} and ${inDegrees(toDeg)} (${band(error)} at the widest)`,
+    ),
+    ...ends.map(({ side, fromDeg, toDeg, error }) =>
+      side === 'below'
+        ? `below ${inDegrees(toDeg)} (${band(error)} at ${inDegrees(fromDeg)})`
+        : `above ${inDegrees(fromDeg)} (${band(error)} at ${inDegrees(toDeg)})`,
+    ),
+  ];
   if (places.length === 0) return [];
-  return [`Not tested, so the curve there leans on tables: ${listInWords(places)}.`];
+  return [`Not tested, so the curve leans on tables: ${listInWords(places)}.`];
+}
+
+/** The 90 % band of a log error about the curve, "-47 to +90 %". */
+function band(error: number): string {
+  const [low, high] = [-1, 1].map((side) => Math.expm1(1.6449 * side * error));
+  return `${signedPercent(low ?? 0).replace(' %', '')} to ${signedPercent(high ?? 0)}`;
 }
 
 /** What the tests leave open about the shape. */

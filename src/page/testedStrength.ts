@@ -29,13 +29,13 @@ function curveBlocks(fit: StrengthFit, results: Results): Block[] {
   return [
     {
       kind: 'text',
-      text: `The curve fitted to the tests of ${fit.action}: ${sizeOf(fit)}${peak}${shapeUnknown(fit)}. At each angle the true torque lies between the edges in 9 of 10 such athletes, with a test error of ${percent(fit.testError)} (borrowed from studies of repeated tests). All tests count as one occasion.`,
+      text: `The curve fitted to the tests of ${fit.action}: ${sizeOf(fit)}${peak}${shapeUnknown(fit)}. The chart shows it with the tests and a band that at each angle holds the true torque of 9 in 10 such athletes; the error of a test is taken as ${percent(fit.testError)}, from studies of repeated tests. All tests count as one occasion.`,
     },
     { kind: 'chart', chart: bandChart(fit, results) },
   ];
 }
 
-/** A row of signs for the tests over the curve over its edges, on the angles of all of them. */
+/** Signs for the tests over the curve over the edges of its band. */
 function bandChart(fit: StrengthFit, results: Results): Chart {
   const { shown, band } = chartFrame(results);
   // Each test stands between two angles without one, so that signs are not joined.
@@ -53,8 +53,8 @@ function bandChart(fit: StrengthFit, results: Results): Chart {
     series: [
       { name: 'test', mark: 'o', y: all.map(({ torque }) => torque) },
       { name: 'fitted curve', mark: '*', y: over(fit.torque, all) },
-      { name: 'edges of the 90 % band', mark: '.', y: over(fit.low, all) },
-      { name: 'edges of the 90 % band', mark: '.', y: over(fit.high, all) },
+      { name: 'edges of the 90 % band', mark: '-', y: over(fit.low, all) },
+      { name: 'edges of the 90 % band', mark: '-', y: over(fit.high, all) },
     ],
     band,
   };
