@@ -1,16 +1,16 @@
 /**
  * The pipeline, on one page. It chooses what to hand to whom; it does no arithmetic.
  *
- *   text ──notebook──▶ Scenario | Problem[]
- *   Scenario ──inference──▶ Athlete (body, strength fitted to the tests)
- *   Program ──physiology──▶ Block (loads in kg) ──▶ weeks of training ──▶ gain by angle
- *   gains ──inference──▶ ranking ──▶ Results ──page──▶ markdown, terminal, JSON
+ *   text ──notebook──▶ Source ──▶ Scenario | Problem[]
+ *   Measured ──inference──▶ KnownAthlete (body, strength fitted to the tests)
+ *   Program ──physiology──▶ Plan (loads in kg) ──▶ weeks of training ──▶ gain by angle
+ *   gains ──inference──▶ ranking ──▶ cells ──▶ Results ──page──▶ markdown, terminal, JSON
+ *
+ * Each arrow from Measured on goes through a `Memory`: given the same again, it is not computed
+ * again.
  */
-
 import { reachOf } from './functions/athleteFunctions.ts';
 import { modelScope } from './functions/modelScope.ts';
-import { type Calibration, calibrateLifts, liftFactors } from './inference/calibrateLifts.ts';
-import { fitStrength, type StrengthFit } from './inference/fitStrength.ts';
 import { type Forecast, forecast, type Question, reachDeg } from './inference/forecast.ts';
 import { type Placed, rank } from './inference/ranking.ts';
 import { gridDeg } from './mechanics/angleGrid.ts';
@@ -22,39 +22,38 @@ import {
   evaluateCells,
 } from './notebook/formula/evaluateCells.ts';
 import { loadParser } from './notebook/formula/mathjsParser.ts';
-import type { Problem } from './notebook/problem.ts';
-import type { AngleAt } from './notebook/readPlace.ts';
-import { openScenario, scenarioFrom } from './notebook/readScenario.ts';
+import { type Problem, sortProblems } from './notebook/problem.ts';
+import { measuredOf, openScenario, scenarioFrom } from './notebook/readScenario.ts';
 import type { Program, Scenario } from './notebook/scenario.ts';
-import type { Source } from './notebook/source.ts';
-import { type Athlete, tableKneeExtension } from './physiology/athlete.ts';
-import { bodyOf, estimatedLengths } from './physiology/body.ts';
-import { angleAtHeight } from './physiology/heights.ts';
+import { type Beside, readSource, type Source } from './notebook/source.ts';
+import { tableKneeExtension } from './physiology/athlete.ts';
+import { estimatedLengths } from './physiology/body.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
 import { type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
-import { liftBalance, unbalanced } from './problems/balanceProblems.ts';
 import { type Axis, blockProblems } from './problems/blockProblems.ts';
-import { fitRemarks } from './problems/fitRemarks.ts';
 import { loadProblems } from './problems/loadProblems.ts';
 import { rigRemarks } from './problems/rigProblems.ts';
-import { testRemarks } from './problems/testRemarks.ts';
+import { angleAt } from './stages/angleAt.ts';
 import { type Filled, withFieldValues } from './stages/fieldValues.ts';
-import { athleteWith, measuredActions, questionOf } from './stages/handedOver.ts';
+import { questionOf } from './stages/handedOver.ts';
+import { athleteProblems, type KnownAthlete, knowAthlete } from './stages/knowAthlete.ts';
+import { Memory } from './stages/memory.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
-import { liftNamed, lifts } from './tables/lifts.ts';
+import { lifts } from './tables/lifts.ts';
 
 /** One program, its block in kilograms and what it is expected to do. */
 export interface ProgramResult extends Forecast {
   readonly program: Program;
   readonly plan: Plan;
   readonly minutesPerWeek: number;
+  /** Heaviest singles of the question's ranges after the program, in their order. */
+  readonly singlesAfter: readonly HeaviestSingle[];
 }
 
 /** Everything a report or another program may want to know of one scenario. */
-export interface Results {
+export interface Results extends KnownAthlete {
   readonly scenario: Scenario;
-  readonly athlete: Athlete;
   /** Body lengths that no measurement gave. */
   readonly estimatedLengths: readonly string[];
   /** Knee extension torque that the muscle tables alone would give, N·m. */
@@ -63,9 +62,6 @@ export interface Results {
   readonly anglesDeg: readonly number[];
   /** First and last of them that count for the target's action. */
   readonly reachDeg: readonly [number, number];
-  /** Tested actions: curve, its 90 % band, each test beside it and what to check. */
-  readonly fits: readonly StrengthFit[];
-  readonly calibrations: readonly Calibration[];
   readonly question: Question;
   readonly singlesBefore: readonly HeaviestSingle[];
   readonly ranking: readonly Placed<ProgramResult>[];
@@ -75,6 +71,8 @@ export interface Results {
 export type Run =
   | {
       readonly results: Results;
+      /** The file with programs in full and formulas computed. */
+      readonly source: Source;
       /** Allowed, but worth a look. */
       readonly notes: readonly Problem[];
       /** Cells that do not lie where the coach expects them. */
@@ -88,56 +86,48 @@ export type Run =
  *
  * @param file name to show in problems
  * @param text what the file holds
+ * @param beside reads files that it names
  * @returns results, or every problem found; a file with problems yields no results at all
  */
-export async function run(file: string, text: string): Promise<Run> {
-  const filled = await open(file, text);
-  return filled.problems ? { problems: filled.problems } : evaluate(filled.source);
+export async function run(file: string, text: string, beside?: Beside): Promise<Run> {
+  const { source, problems } = readSource(file, text, beside);
+  return source ? runSource(source, new Memory()) : { problems: sortProblems(problems) };
 }
 
-/** Opens a file and computes the formulas in its fields. */
-async function open(file: string, text: string): Promise<Filled> {
-  const opened = openScenario(file, text);
-  return opened.problems ? { problems: opened.problems } : withFieldValues(opened.source, evaluate);
+/**
+ * Evaluates a file that has been parsed; its values may have been changed since.
+ *
+ * @param memory of earlier runs
+ */
+export async function runSource(written: Source, memory: Memory): Promise<Run> {
+  const { source, problems } = await open(written, memory);
+  return source ? evaluate(source, memory) : { problems };
+}
+
+/** Puts programs in full and computes the formulas in fields. */
+async function open(written: Source, memory: Memory): Promise<Filled> {
+  const { source, problems } = openScenario(written);
+  return source ? withFieldValues(source, memory) : { problems };
 }
 
 /** Evaluates an open file whose fields hold plain values. */
-async function evaluate(opened: Source): Promise<Run> {
+async function evaluate(opened: Source, memory: Memory): Promise<Run> {
   const read = scenarioFrom(opened, angleAt);
   if (read.problems) return { problems: read.problems };
   const { scenario, source, notes } = read;
-  const { reference, mass } = scenario.subject;
-  const fits = fitStrength(reference, mass, measuredActions(scenario));
-  const untested = athleteWith(scenario, fits, {});
-  const catalogue = [...lifts, ...scenario.lifts];
-  const declared = scenario.lifts.map((lift) => liftBalance(source, lift, untested.body));
-  const unstable = declared.flatMap(({ problems }) => problems);
-  if (unstable.length > 0) return { problems: unstable };
-  const singles = scenario.tests.filter((test) => test.kind === 'lift');
-  const calibrations = calibrateLifts(untested, singles, catalogue);
-  const unheld = singles.filter((_, i) => !Number.isFinite(calibrations[i]?.factor));
-  if (unheld.length > 0)
-    return {
-      problems: unheld.map((test) =>
-        unbalanced(source, test, liftNamed(test.lift, catalogue), untested.body),
-      ),
-    };
-  const remarks = [
-    ...declared.flatMap(({ notes }) => notes),
-    ...fitRemarks(source, scenario, fits),
-    ...singles.flatMap((test, i) => testRemarks(source, test, calibrations, i)),
-  ];
-  const athlete = athleteWith(scenario, fits, liftFactors(calibrations, catalogue));
-  const plans = scenario.programs.map((program) =>
-    planProgram(program, athlete, scenario, singles, coefficients, catalogue),
+  const measured = measuredOf(scenario);
+  const known = memory.athletes.of(measured, () => knowAthlete(measured));
+  const { problems: unheld, remarks } = athleteProblems(source, scenario.lifts, known);
+  if (unheld.length > 0) return { problems: unheld };
+  const plans = plansOf(scenario, known, memory);
+  const planned = plans.map(({ exercises }) => exercises);
+  const undoable = scenario.programs.flatMap((program, i) =>
+    loadProblems(source, program, planned[i] ?? [], known.athlete.body),
   );
-  const problems = scenario.programs.flatMap((program, i) =>
-    loadProblems(source, program, plans[i]?.exercises ?? [], athlete.body),
-  );
-  if (problems.length > 0) return { problems };
-  const results = answer({ scenario, fits, calibrations, athlete }, plans);
+  if (undoable.length > 0) return { problems: undoable };
+  const results = answer(scenario, known, plans, memory);
   const idle = scenario.programs.flatMap((program, i) =>
-    rigRemarks(source, program, plans[i]?.exercises ?? []),
+    rigRemarks(source, program, planned[i] ?? []),
   );
   const cells = await cellsOf(results, source);
   if (cells.problems.length > 0) return { problems: cells.problems };
@@ -145,6 +135,7 @@ async function evaluate(opened: Source): Promise<Run> {
   if (unshown.length > 0) return { problems: unshown };
   return {
     results: { ...results, cells: cells.results },
+    source,
     notes: [...notes, ...remarks, ...idle],
     broken: brokenExpectations(cells.results, source),
   };
@@ -166,45 +157,64 @@ function axisOf(results: Results): Axis {
 
 /** The catalogue's lifts and those a scenario declares, or what is wrong with the file. */
 export async function liftsKnownTo(
-  file: string,
-  text: string,
+  written: Source,
 ): Promise<{ readonly lifts: readonly Lift[] } | { readonly problems: readonly Problem[] }> {
-  const filled = await open(file, text);
+  const filled = await open(written, new Memory());
   if (filled.problems) return { problems: filled.problems };
   const { scenario, problems } = scenarioFrom(filled.source, angleAt);
   return scenario ? { lifts: [...lifts, ...scenario.lifts] } : { problems: problems ?? [] };
 }
 
-/** Lends the notebook, which knows no science, the model's answer to a height. */
-const angleAt: AngleAt = (subject, lift, height, load, stretch) => {
-  const guess = { usual: subject.mass, ...(load === undefined ? {} : { known: load }) };
-  return angleAtHeight(lift, bodyOf(subject), height, guess, stretch);
+/** Everything of a scenario that decides what a program is. */
+const givenTo = (program: Program, scenario: Scenario) => {
+  const { machines, chains, bands } = scenario;
+  return [measuredOf(scenario), machines, chains, bands, program];
 };
 
+function plansOf(scenario: Scenario, known: KnownAthlete, memory: Memory): readonly Plan[] {
+  const { athlete, singles, catalogue } = known;
+  return scenario.programs.map((program) =>
+    memory.plans.of(givenTo(program, scenario), () =>
+      planProgram(program, athlete, scenario, singles, coefficients, catalogue),
+    ),
+  );
+}
+
 function answer(
-  known: Pick<Results, 'scenario' | 'fits' | 'calibrations' | 'athlete'>,
+  scenario: Scenario,
+  known: KnownAthlete,
   plans: readonly Plan[],
+  memory: Memory,
 ): Results {
-  const { scenario, athlete } = known;
-  const question = questionOf(scenario, [...lifts, ...scenario.lifts]);
+  const { athlete } = known;
+  const question = questionOf(scenario, known.catalogue);
+  const { ranges, ...asked } = question;
   const programs = scenario.programs.map((program, i): ProgramResult => {
     const plan = plans[i];
     if (!plan) throw new Error(`no plan for ${program.name}`);
+    const given = [...givenTo(program, scenario), asked];
+    const found = memory.forecasts.of(given, () =>
+      forecast(program.name, athlete, plan.block, question, coefficients),
+    );
     return {
-      ...forecast(program.name, athlete, plan.block, question, coefficients),
+      ...found,
       program,
       plan,
       minutesPerWeek: minutesPerWeek(program.sessionsPerWeek, timed(program, plan)),
+      singlesAfter: memory.singles.of([...given, ranges], () =>
+        heaviestSingles(athlete, ranges, found.state, coefficients),
+      ),
     };
   });
   return {
     ...known,
+    scenario,
     estimatedLengths: estimatedLengths(scenario.subject),
     anglesDeg: gridDeg,
     reachDeg: reachDeg(question.action, athlete),
     tablesAlone: gridDeg.map((deg) => tableKneeExtension(deg, athlete.trained)),
     question,
-    singlesBefore: heaviestSingles(athlete, question.ranges, untrainedState(athlete), coefficients),
+    singlesBefore: heaviestSingles(athlete, ranges, untrainedState(athlete), coefficients),
     ranking: rank(programs, contrastMiss.value, gainMiss.value),
     cells: [],
   };

@@ -9,8 +9,8 @@ import { displayWidth } from '../src/page/wrap.ts';
 import { type Compared, compare } from '../src/questions/compare.ts';
 import { run } from '../src/run.ts';
 
-function source(text: string) {
-  const found = readSource('f.yaml', text).source;
+function source(text: string, file = 'f.yaml') {
+  const found = readSource(file, text).source;
   if (!found) throw new Error('cannot be read');
   return found;
 }
@@ -61,15 +61,15 @@ describe('differences between two files', () => {
     const other = source(b);
     const paths = differences(source(a), other).map(({ path }) => path);
     // Later list entries first, as they are taken out.
-    const made = paths.reverse().reduce((text, path) => withSaid(source(text), other, path), a);
-    expect(source(made).value).toEqual(other.value);
+    const made = paths.reverse().reduce((file, path) => withSaid(file, other, path), source(a));
+    expect(made.value).toEqual(other.value);
   });
 });
 
 const heavier = startingScenario.replace('mass: 65 kg', 'mass: 72 kg');
 
 async function compared(b: string, a = startingScenario): Promise<Compared> {
-  const found = await compare({ file: 'a.yaml', text: a }, { file: 'b.yaml', text: b });
+  const found = await compare(source(a, 'a.yaml'), source(b, 'b.yaml'));
   if (!found.compared) throw new Error(JSON.stringify(found.problems));
   return found.compared;
 }
@@ -148,10 +148,7 @@ describe('compare', () => {
 
   it('gives the problems of both files', async () => {
     const bad = startingScenario.replace('170 cm', '170 kg');
-    const { problems } = await compare(
-      { file: 'a.yaml', text: bad },
-      { file: 'HEAD:b.yaml', text: bad },
-    );
+    const { problems } = await compare(source(bad, 'a.yaml'), source(bad, 'HEAD:b.yaml'));
     expect(problems?.map(({ at }) => at?.file)).toEqual(['a.yaml', 'HEAD:b.yaml']);
   });
 
@@ -178,7 +175,7 @@ describe('compare', () => {
     const changed = text
       .replace('mass: 63.5 kg', 'mass: 66 kg')
       .replace('effort: 90 %', 'effort: 85 %');
-    const found = await compare({ file: `HEAD:${file}`, text }, { file, text: changed });
+    const found = await compare(source(text, `HEAD:${file}`), source(changed, file));
     const page = found.compared ? renderTerminal(comparePage(found.compared), 80) : '';
     const readme = readFileSync('README.md', 'utf8').split('npx torqueleaf compare')[1] ?? '';
     const shown = /```text\n([\s\S]*?)\n```/.exec(readme)?.[1]?.split('\n\n') ?? [];

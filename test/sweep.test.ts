@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { readSource, type Source } from '../src/notebook/source.ts';
 import { startingScenario } from '../src/notebook/startingScenario.ts';
 import { soughtText } from '../src/page/soughtText.ts';
 import { seek } from '../src/questions/seek.ts';
@@ -7,6 +8,12 @@ import { type Sweep, sweep } from '../src/questions/sweep.ts';
 import { run } from '../src/run.ts';
 
 const text = readFileSync('scenarios/ski-deep-range.yaml', 'utf8');
+
+function parsed(file: string): Source {
+  const { source } = readSource('f.yaml', file);
+  if (!source) throw new Error('the file cannot be parsed');
+  return source;
+}
 
 /** The same athlete with one short program, so that an evaluation costs little. */
 const oneProgram = `${text.slice(0, text.indexOf('programs:'))}programs:
@@ -23,13 +30,13 @@ async function swept(
   values: string,
   ...formulas: string[]
 ): Promise<Sweep> {
-  const found = await sweep('f.yaml', file, place, values, formulas);
+  const found = await sweep(parsed(file), place, values, formulas);
   if (found.fault !== undefined) throw new Error(found.fault);
   return found.sweep;
 }
 
 const fault = async (place: string, values = '1, 2') =>
-  (await sweep('f.yaml', oneProgram, place, values, ['mass'])).fault;
+  (await sweep(parsed(oneProgram), place, values, ['mass'])).fault;
 
 describe('sweep', () => {
   it('puts each value of a range in the place and answers with it', async () => {
@@ -105,7 +112,7 @@ describe('seek', () => {
     formula: string,
     goal: string,
   ) => {
-    const answer = await seek('f.yaml', file, place, range, formula, goal);
+    const answer = await seek(parsed(file), place, range, formula, goal);
     return 'fault' in answer ? answer.fault : soughtText(answer.sought);
   };
 
@@ -151,8 +158,7 @@ describe('seek', () => {
   it('finds the range end whose load is 80 kg, as the file itself then gives', async () => {
     const place = 'programs.deep squat.work.1.to';
     const answer = await seek(
-      'f.yaml',
-      oneProgram,
+      parsed(oneProgram),
       place,
       '80 deg : 115 deg',
       'load("deep squat", 1)',

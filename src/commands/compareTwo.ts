@@ -1,7 +1,7 @@
-import { formatProblems } from '../notebook/problem.ts';
 import { comparePage } from '../page/comparePage.ts';
 import { renderTerminal } from '../page/terminal.ts';
 import { compare } from '../questions/compare.ts';
+import { failWith, open } from './evaluate.ts';
 import { readPair } from './gitRevision.ts';
 import { refuse } from './refuse.ts';
 import { width } from './width.ts';
@@ -13,12 +13,9 @@ export async function compareTwo(first: string, second?: string): Promise<void> 
     refuse(pair.fault);
     return;
   }
-  const { compared, problems } = await compare(pair.a, pair.b);
-  if (compared) {
-    process.stdout.write(`${renderTerminal(comparePage(compared), width())}\n`);
-    return;
-  }
-  const textOf = (file: string) => [pair.a, pair.b].find((one) => one.file === file)?.text;
-  process.stderr.write(`${formatProblems(problems, textOf)}\n`);
-  process.exitCode = 1;
+  const [a, b] = [open(pair.a), open(pair.b)];
+  if (!a || !b) return;
+  const { compared, problems } = await compare(a, b);
+  if (compared) process.stdout.write(`${renderTerminal(comparePage(compared), width())}\n`);
+  else failWith(problems, [pair.a, pair.b]);
 }

@@ -1,11 +1,13 @@
 import { mkdirSync, readdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import type { Beside } from '../notebook/source.ts';
 import { refuse } from './refuse.ts';
 
 /** A scenario file and what it holds. */
 export interface ScenarioFile {
   readonly file: string;
   readonly text: string;
+  readonly beside?: Beside;
 }
 
 /** Where scenarios are looked for when none is named. */

@@ -1,8 +1,8 @@
-import { formatProblems } from '../notebook/problem.ts';
 import { liftDrawing, liftList, liftPage } from '../page/liftPage.ts';
 import { renderTerminal } from '../page/terminal.ts';
 import { liftsByJoint, lookUpLift } from '../questions/lookUpLift.ts';
 import { liftsKnownTo } from '../run.ts';
+import { failWith, open } from './evaluate.ts';
 import { read, type ScenarioFile } from './files.ts';
 import { printableLines } from './printable.ts';
 import { refuse } from './refuse.ts';
@@ -29,10 +29,11 @@ export async function showLifts(name?: string, file?: string): Promise<void> {
 }
 
 /** The lifts that a scenario may use; prints its problems. */
-async function liftsIn({ file, text }: ScenarioFile) {
-  const found = await liftsKnownTo(file, text);
+async function liftsIn(scenario: ScenarioFile) {
+  const source = open(scenario);
+  if (!source) return undefined;
+  const found = await liftsKnownTo(source);
   if ('lifts' in found) return found.lifts;
-  process.stderr.write(`${formatProblems(found.problems, () => text)}\n`);
-  process.exitCode = 1;
+  failWith(found.problems, [scenario]);
   return undefined;
 }

@@ -1,7 +1,7 @@
 import { gridDeg, type OverAngles } from '../mechanics/angleGrid.ts';
 import type { Reference, Strengths } from '../physiology/strengthCurve.ts';
 import { type ActionName, actionNames } from '../tables/actions.ts';
-import { borrowedTestError } from '../tables/strengthSpread.ts';
+import { testErrors } from '../tables/testError.ts';
 import { type Finding, fitFindings } from './fitFindings.ts';
 import {
   type FittedCurve,
@@ -42,7 +42,7 @@ export function fitStrength(
   reference: Reference,
   bodyMass: number,
   measured: readonly MeasuredAction[],
-  testError = borrowedTestError.value,
+  testError: number = testErrors['single-joint dynamometer'].value,
 ): StrengthFit[] {
   return actionNames.flatMap((action) => {
     const tests = measured.filter((test) => test.action === action);

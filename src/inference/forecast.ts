@@ -9,11 +9,7 @@ import {
 } from '../physiology/adaptation.ts';
 import type { Athlete } from '../physiology/athlete.ts';
 import type { Range } from '../physiology/heaviestLoad.ts';
-import {
-  type HeaviestSingle,
-  heaviestSingles,
-  type TrainedState,
-} from '../physiology/trainedState.ts';
+import type { TrainedState } from '../physiology/trainedState.ts';
 import { type Block, train } from '../physiology/training.ts';
 import { type ActionName, actions } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
@@ -33,7 +29,6 @@ export interface Forecast {
   readonly targetShares: ReadonlyMap<Mechanism, number>;
   readonly landing: Landing;
   readonly bands: readonly Band[];
-  readonly singlesAfter: readonly HeaviestSingle[];
 }
 
 /** A band of angles, 25 degrees wide: what the first week puts there and what comes of it. */
@@ -89,7 +84,6 @@ export function forecast(
       gain: meanOver(ratio, band) - 1,
       shares: meansOver(band),
     })),
-    singlesAfter: heaviestSingles(athlete, question.ranges, state, coefficients),
   };
 }
 

@@ -63,10 +63,9 @@ export function differences(a: Source, b: Source): Difference[] {
     }));
 }
 
-/** The first file as YAML with what the second says at one place; layout and comments are lost. */
-export function withSaid(a: Source, b: Source, path: Path): string {
-  const changed = replaced(a.value, path, valueAt(b.value, path));
-  return stringify(changed, { lineWidth: 0, aliasDuplicateObjects: false });
+/** The first file with what the second says at one place; problems are placed as in the first. */
+export function withSaid(a: Source, b: Source, path: Path): Source {
+  return { ...a, value: replaced(a.value, path, valueAt(b.value, path)) };
 }
 
 function differingPaths(a: unknown, b: unknown, path: Path): Path[] {

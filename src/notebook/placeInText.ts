@@ -71,6 +71,10 @@ export function withValue(text: string, { start, end }: ValuePlace, value: strin
   return text.slice(0, start) + quoted(value) + text.slice(end);
 }
 
+/** A value as the file would hold it: a bare number, or a text. */
+export const scalarOf = (value: string): number | string =>
+  /^[+-]?\d+(\.\d+)?$/.test(value.trim()) ? Number(value) : value;
+
 /** Values with signs that YAML takes for its own are put in quotes. */
 const quoted = (value: string) =>
   /^[\w.+-][\w .%+/°-]*$/.test(value) ? value : JSON.stringify(value);

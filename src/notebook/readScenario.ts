@@ -1,3 +1,4 @@
+import type { z } from 'zod';
 import { toRadians } from '../numeric/degrees.ts';
 import { defaultLimitsDeg } from '../tables/segments.ts';
 import { complete, optional } from './complete.ts';
@@ -15,10 +16,11 @@ import { readMachines } from './readMachines.ts';
 import { readNotebook } from './readNotebook.ts';
 import type { AngleAt, Standing } from './readPlace.ts';
 import { readPrograms } from './readPrograms.ts';
+import { readStudy } from './readStudy.ts';
 import { readSubject } from './readSubject.ts';
 import { readTarget } from './readTarget.ts';
 import { readTests } from './readTests.ts';
-import type { Path, Scenario } from './scenario.ts';
+import type { Measured, Path, Scenario } from './scenario.ts';
 import { type ScenarioFile, scenarioSchema } from './schema.ts';
 import { valueAt } from './schemaAt.ts';
 import { shapeProblems } from './shapeProblems.ts';
@@ -61,19 +63,18 @@ export async function readScenario(
   text: string,
   angleAt?: AngleAt,
 ): Promise<ReadScenario> {
-  const { source, problems } = openScenario(file, text);
+  const { source: written, problems: faults } = readSource(file, text);
+  if (faults) return { problems: sortProblems(faults) };
+  const { source, problems } = openScenario(written);
   return source ? scenarioFrom(source, angleAt) : { problems };
 }
 
-/** Opens a file: its values with their places, programs that are like another put in full. */
+/** Opens a parsed file: programs that are like another are put in full. */
 export function openScenario(
-  file: string,
-  text: string,
+  written: Source,
 ):
   | { readonly source: Source; readonly problems?: undefined }
   | { readonly source?: undefined; readonly problems: readonly Problem[] } {
-  const { source: written, problems } = readSource(file, text);
-  if (problems) return { problems: sortProblems(problems) };
   const { source, problems: derived } = withWholePrograms(written);
   if (derived.length > 0) return { problems: sortProblems(derived) };
   const excess = tooManyCalls(source);
@@ -82,7 +83,7 @@ export function openScenario(
 
 /** Reads a scenario from an open file whose fields hold plain values. */
 export function scenarioFrom(source: Source, angleAt?: AngleAt): ReadScenario {
-  const { draft, problems: shape } = readShape(source);
+  const { draft, problems: shape } = readShape(source, scenarioSchema);
   const reading = new Reading(source, unitTable, draft?.angles);
   const scenario = draft && convert(reading, draft, angleAt);
   const all = sortProblems([...shape, ...reading.problems]);
@@ -93,11 +94,70 @@ export function scenarioFrom(source: Source, angleAt?: AngleAt): ReadScenario {
   return { scenario, source, notes: sortProblems(reading.notes) };
 }
 
-function readShape(source: Source): { draft: Draft<ScenarioFile>; problems: readonly Problem[] } {
-  const checked = scenarioSchema.safeParse(source.value);
+/** What a scenario says of the athlete alone. */
+export const measuredOf = ({ convention, subject, tests, lifts }: Scenario): Measured => ({
+  convention,
+  subject,
+  tests,
+  lifts,
+});
+
+/** The groups of a file that say what is known of the athlete. */
+const measuredSchema = scenarioSchema.pick({
+  angles: true,
+  athlete: true,
+  group: true,
+  tests: true,
+  lifts: true,
+});
+
+/**
+ * Reads only what a file says of the athlete: its other groups may still hold formulas.
+ *
+ * @returns the athlete as written, or the problems of those groups
+ */
+export function measuredFrom(
+  { value, ...rest }: Source,
+  angleAt?: AngleAt,
+):
+  | { readonly measured: Measured; readonly problems?: undefined }
+  | { readonly measured?: undefined; readonly problems: readonly Problem[] } {
+  const groups = Object.entries(Object(value)).filter(([name]) =>
+    Object.hasOwn(measuredSchema.shape, name),
+  );
+  const source = { ...rest, value: Object.fromEntries(groups) };
+  const { draft, problems: shape } = readShape(source, measuredSchema);
+  const reading = new Reading(source, unitTable, draft?.angles);
+  const read = draft && convertMeasured(reading, draft, angleAt);
+  const problems = sortProblems([...shape, ...reading.problems]);
+  if (problems.length > 0) return { problems };
+  const measured = read && complete<Measured>(read.measured);
+  if (!measured) throw new Error(`${source.file}: a value was left out without a problem`);
+  return { measured };
+}
+
+type MeasuredDraft = Pick<FileDraft, 'angles' | 'athlete' | 'group' | 'tests' | 'lifts'>;
+
+function readShape<T>(
+  source: Source,
+  schema: z.ZodType<T>,
+): { draft: Draft<T>; problems: readonly Problem[] } {
+  const checked = schema.safeParse(source.value);
   const issues = checked.success ? [] : checked.error.issues;
-  const { problems, broken } = shapeProblems(scenarioSchema, issues, source);
-  return { draft: draftOf<ScenarioFile>(source.value, broken), problems };
+  const { problems, broken } = shapeProblems(schema, issues, source);
+  return { draft: draftOf<T>(source.value, broken), problems };
+}
+
+/** What the file says of the athlete, and what its other groups must know to be read. */
+function convertMeasured(reading: Reading, draft: MeasuredDraft, angleAt: AngleAt | undefined) {
+  const isGroup = draft.group !== undefined && draft.athlete === undefined;
+  const lifts = readLifts(reading, draft.lifts);
+  const subject = readSubject(reading, draft);
+  const standing: Standing = { subject, kneeLimit: kneeLimitOf(reading, draft), angleAt };
+  const isOnePerson = Object.hasOwn(Object(reading.source.value), 'athlete');
+  const tests = readTests(reading, draft.tests, isOnePerson && !isGroup, { ...standing, lifts });
+  const measured = { convention: draft.angles, subject, tests, lifts: declaredLifts(lifts) };
+  return { measured, standing, lifts };
 }
 
 function convert(
@@ -105,36 +165,31 @@ function convert(
   draft: FileDraft,
   angleAt: AngleAt | undefined,
 ): Scenario | undefined {
-  const isGroup = draft.group !== undefined && draft.athlete === undefined;
-  const kneeLimit = kneeLimitOf(reading, draft);
-  const lifts = readLifts(reading, draft.lifts);
+  const { measured, standing, lifts } = convertMeasured(reading, draft, angleAt);
   const equipment = {
     machine: machineJoints(reading, draft),
     chains: Object.keys(draft.chains ?? {}),
     bands: Object.keys(draft.bands ?? {}),
   };
-  const subject = readSubject(reading, draft);
-  const standing: Standing = { subject, kneeLimit, angleAt };
-  const isOnePerson = Object.hasOwn(Object(reading.source.value), 'athlete');
-  const tests = readTests(reading, draft.tests, isOnePerson && !isGroup, { ...standing, lifts });
-  const tested = tests.flatMap((test) =>
+  const tested = measured.tests.flatMap((test) =>
     test.kind === 'lift' ? (test.heights ?? []).map((placed) => ({ lift: test.lift, placed })) : [],
   );
   return complete<Scenario>({
+    ...measured,
     file: reading.source.file,
     title: draft.title,
     ...optional('note', draft.note),
-    convention: draft.angles,
-    subject,
-    tests,
-    target: readTarget(reading, draft.target, kneeLimit),
-    lifts: declaredLifts(lifts),
+    target: readTarget(reading, draft.target, standing.kneeLimit),
     machines: readMachines(reading, draft.machines),
     chains: readChains(reading, draft.chains),
     bands: readBands(reading, draft.bands),
     ...optional('minutesPerWeek', draft.limits?.['minutes per week']),
     cells: readCells(reading, draft.cells),
     ...optional('notebook', draft.notebook && readNotebook(reading, draft.notebook)),
+    ...optional(
+      'study',
+      draft.study && readStudy(reading, draft.study, { lifts, kneeLimit: standing.kneeLimit }),
+    ),
     programs: readPrograms(reading, draft.programs, { ...standing, tested, lifts, equipment }),
   });
 }
@@ -155,7 +210,7 @@ function machineJoints(
 }
 
 /** Read apart from the subject, whose other values may be wrong; that is reported there. */
-function kneeLimitOf(reading: Reading, draft: FileDraft): KneeLimit | undefined {
+function kneeLimitOf(reading: Reading, draft: MeasuredDraft): KneeLimit | undefined {
   const owner = draft.athlete ? 'athlete' : 'group';
   const raw = draft[owner]?.limits?.['knee flexion'];
   const path: Path = [owner, 'limits', 'knee flexion'];

@@ -6,6 +6,7 @@
 
 import type { Lift, MuscledJoint } from '../mechanics/lift.ts';
 import type { NotebookBlock } from './blocks.ts';
+import type { Study } from './study.ts';
 
 export type Metre = number;
 export type Kilogram = number;
@@ -247,6 +248,9 @@ export interface Cell {
   readonly path: Path;
 }
 
+/** What the file says of the athlete before any program. */
+export type Measured = Pick<Scenario, 'convention' | 'subject' | 'tests' | 'lifts'>;
+
 export interface Scenario {
   readonly file: string;
   readonly title: string;
@@ -266,4 +270,6 @@ export interface Scenario {
   readonly cells: readonly Cell[];
   /** The coach's own order of the report, in place of the standard one. */
   readonly notebook?: readonly NotebookBlock[];
+  /** The published study whose training groups the programs are. */
+  readonly study?: Study;
 }

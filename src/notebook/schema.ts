@@ -8,6 +8,7 @@ import { actionNames } from './knownNames.ts';
 import { declaredLift } from './liftSchema.ts';
 import { exampleProgram, program } from './programSchema.ts';
 import { bands, chains } from './rigSchema.ts';
+import { study } from './studySchema.ts';
 import { liftTest, torqueTest } from './testSchema.ts';
 
 /**
@@ -109,6 +110,7 @@ export const scenarioSchema = z.strictObject(
       .describe('Name → a calculation of your own')
       .optional(),
     notebook: notebook.optional(),
+    study: study.optional(),
   },
   group('a group of lines such as title: and athlete:'),
 );

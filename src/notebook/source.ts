@@ -16,6 +16,9 @@ import type { Place, Problem } from './problem.ts';
 import { type Locate, refusedYaml } from './refusedYaml.ts';
 import type { Path } from './scenario.ts';
 
+/** Reads a file that a scenario names, by its path from the scenario's folder. */
+export type Beside = (path: string) => { readonly text: string } | { readonly fault: string };
+
 /** A parsed file that still knows where each value stands. */
 export interface Source {
   readonly file: string;
@@ -27,6 +30,10 @@ export interface Source {
    * above it that is there.
    */
   readonly at: (path: Path, options?: { readonly key?: boolean }) => Place;
+  /** The values as written, where formulas have been computed since. */
+  readonly written?: unknown;
+  /** Left out where the file stands alone and may name no other. */
+  readonly beside?: Beside | undefined;
 }
 
 type SourceResult =
@@ -41,9 +48,10 @@ type SourceResult =
  *
  * @param file the name to show in problems
  * @param text what the file holds
+ * @param beside reads files that it names
  * @returns the source, or every problem that the text has as YAML; never throws
  */
-export function readSource(file: string, text: string): SourceResult {
+export function readSource(file: string, text: string, beside?: Beside): SourceResult {
   const bare = text.replace(/^\ufeff/, '');
   const guarded = guardText(file, bare);
   if (guarded) return { problems: [guarded] };
@@ -59,7 +67,7 @@ export function readSource(file: string, text: string): SourceResult {
   if (problems.length > 0) return { problems };
   const value: unknown = document.toJS({ maxAliasCount: 0 });
   const at: Source['at'] = (path, { key = false } = {}) => locate(...rangeAt(document, path, key));
-  return { source: { file, text: bare, value, at } };
+  return { source: { file, text: bare, value, at, beside } };
 }
 
 function locator(file: string, text: string, lines: LineCounter): Locate {

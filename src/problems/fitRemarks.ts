@@ -1,17 +1,17 @@
 import type { StrengthFit } from '../inference/fitStrength.ts';
 import type { Problem } from '../notebook/problem.ts';
-import type { Scenario } from '../notebook/scenario.ts';
+import type { Test } from '../notebook/scenario.ts';
 import type { Source } from '../notebook/source.ts';
 
 /** Torque tests that contradict each other or what people can do: allowed, but worth a look. */
 export function fitRemarks(
   source: Source,
-  scenario: Scenario,
+  tests: readonly Test[],
   fits: readonly StrengthFit[],
 ): Problem[] {
   return fits.flatMap(({ action, findings }) => {
     // The tests of an action in the order of the file, as they were fitted.
-    const paths = scenario.tests.flatMap((test) =>
+    const paths = tests.flatMap((test) =>
       test.kind === 'torque' && test.action === action ? test.points.map(({ path }) => path) : [],
     );
     return findings.flatMap((finding): Problem[] => {

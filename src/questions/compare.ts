@@ -2,8 +2,9 @@ import { type Difference, differences, withSaid } from '../notebook/differences.
 import { cellText } from '../notebook/formula/cellText.ts';
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
 import type { Problem } from '../notebook/problem.ts';
-import { readSource, type Source } from '../notebook/source.ts';
-import { type Results, run } from '../run.ts';
+import type { Source } from '../notebook/source.ts';
+import { type Results, runSource } from '../run.ts';
+import { Memory } from '../stages/memory.ts';
 
 /** A value in each of two scenarios; a side that has none is left out. */
 export interface Pair<T> {
@@ -58,11 +59,6 @@ export interface Compared {
   readonly cause?: Cause;
 }
 
-interface Text {
-  readonly file: string;
-  readonly text: string;
-}
-
 /** Most places tried for a cause: each is a whole evaluation. */
 const mostTrials = 12;
 
@@ -76,19 +72,19 @@ const leastShown = 0.0005;
  * @returns the comparison, or every problem of either file
  */
 export async function compare(
-  a: Text,
-  b: Text,
+  a: Source,
+  b: Source,
 ): Promise<
   | { readonly compared: Compared; readonly problems?: undefined }
   | { readonly problems: readonly Problem[]; readonly compared?: undefined }
 > {
-  const [ranA, ranB] = [await run(a.file, a.text), await run(b.file, b.text)];
+  const memory = new Memory();
+  const [ranA, ranB] = [await runSource(a, memory), await runSource(b, memory)];
   if (!ranA.results || !ranB.results)
     return { problems: [...(ranA.problems ?? []), ...(ranB.problems ?? [])] };
-  const [sourceA, sourceB] = [sourceOf(a), sourceOf(b)];
   const programs = pairs(gainsOf(ranA.results), gainsOf(ranB.results));
   const cells = pairs(cellsOf(ranA.results), cellsOf(ranB.results));
-  const found = differences(sourceA, sourceB);
+  const found = differences(a, b);
   const best = bestOf(a.file, ranA.results);
   const watched = watchedOf(best.program, programs, cells);
   return {
@@ -98,15 +94,9 @@ export async function compare(
       programs,
       cells,
       differences: found,
-      ...(watched ? { cause: await causeOf(watched, found, sourceA, sourceB) } : {}),
+      ...(watched ? { cause: await causeOf(watched, found, a, b, memory) } : {}),
     },
   };
-}
-
-function sourceOf({ file, text }: Text): Source {
-  const { source } = readSource(file, text);
-  if (!source) throw new Error(`${file} was evaluated but cannot be read`);
-  return source;
 }
 
 function bestOf(file: string, { ranking }: Results): Best {
@@ -165,10 +155,11 @@ async function causeOf(
   found: readonly Difference[],
   a: Source,
   b: Source,
+  memory: Memory,
 ): Promise<Cause> {
   const idle: Trial[] = [];
   for (const difference of found.slice(0, mostTrials)) {
-    const trial = await tried(watched, difference, a, b);
+    const trial = await tried(watched, withSaid(a, b, difference.path), difference, memory);
     if (isMovedBy(watched, trial)) return { watched, idle, first: trial };
     idle.push(trial);
   }
@@ -177,11 +168,11 @@ async function causeOf(
 
 async function tried(
   { kind, name }: Watched,
+  changed: Source,
   difference: Difference,
-  a: Source,
-  b: Source,
+  memory: Memory,
 ): Promise<Trial> {
-  const { results } = await run(a.file, withSaid(a, b, difference.path));
+  const { results } = await runSource(changed, memory);
   if (!results) return { difference };
   const gain = kind === 'gain' ? gainsOf(results).get(name) : undefined;
   const cell = kind === 'cell' ? cellsOf(results).get(name) : undefined;

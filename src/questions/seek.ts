@@ -1,7 +1,9 @@
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
-import { withValue } from '../notebook/placeInText.ts';
+import { placeInText } from '../notebook/placeInText.ts';
+import type { Source } from '../notebook/source.ts';
 import { type Bracket, narrowed, secant } from '../numeric/rootFinding.ts';
-import { findPlace, numberThenUnit, stepAt } from './sweep.ts';
+import { Memory } from '../stages/memory.ts';
+import { numberThenUnit, stepAt, withValues } from './sweep.ts';
 
 /** A value at which a formula meets its goal. */
 export interface Solution {
@@ -48,25 +50,27 @@ interface Point extends Solution {
  * @returns every solution found, none included, or what is wrong
  */
 export async function seek(
-  file: string,
-  text: string,
+  source: Source,
   place: string,
   range: string,
   formula: string,
   goal: string,
 ): Promise<{ readonly sought: Sought } | { readonly fault: string }> {
-  const found = findPlace(file, text, place);
-  if ('fault' in found) return found;
+  const found = placeInText(source, place);
+  if (!found.place) return { fault: found.fault };
+  const { path, written } = found.place;
   const ends = range.split(':').map((part) => numberThenUnit.exec(part));
   const [from, to] = ends;
   const unit = from?.[2] ?? '';
   if (ends.length !== 2 || !from || !to || to[2] !== unit || !(Number(from[1]) < Number(to[1])))
     return { fault: `range is "${range}"; write from : to in one unit, such as 60 kg : 120 kg` };
   const [first, last] = [Number(from[1]), Number(to[1])];
+  const memory = new Memory();
   let [refused, says]: [number, string | undefined] = [0, undefined];
   const at = async (x: number): Promise<Point | undefined> => {
     const value = `${Number(x.toPrecision(8))} ${unit}`.trim();
-    const step = await stepAt(file, withValue(text, found.place, value), value, [formula, goal]);
+    const changed = withValues(source, [[path, value]]);
+    const step = await stepAt(changed, value, [formula, goal], memory);
     const [answer, wanted] = step.answers;
     if (!answer || typeof answer.value !== 'number' || typeof wanted?.value !== 'number') {
       refused++;
@@ -98,7 +102,7 @@ export async function seek(
   return {
     sought: {
       place,
-      written: found.place.written,
+      written,
       formula,
       goal,
       solutions,

@@ -1,8 +1,10 @@
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
-import { placeInText, type ValuePlace, withValue } from '../notebook/placeInText.ts';
-import type { Problem } from '../notebook/problem.ts';
-import { readSource } from '../notebook/source.ts';
-import { run } from '../run.ts';
+import { withValuesAt } from '../notebook/formula/fieldFormulas.ts';
+import { placeInText, scalarOf } from '../notebook/placeInText.ts';
+import type { Path } from '../notebook/scenario.ts';
+import type { Source } from '../notebook/source.ts';
+import { runSource } from '../run.ts';
+import { Memory } from '../stages/memory.ts';
 import { ask } from './ask.ts';
 
 /** One value put at the place, and what the formulas came to with it, or why not. */
@@ -36,43 +38,44 @@ const mostValues = 60;
  * @param values "60 kg : 5 kg : 80 kg" (from : step : to), or texts with commas between
  */
 export async function sweep(
-  file: string,
-  text: string,
+  source: Source,
   place: string,
   values: string,
   formulas: readonly string[],
 ): Promise<Swept> {
-  const found = findPlace(file, text, place);
-  if ('fault' in found) return found;
+  const found = placeInText(source, place);
+  if (!found.place) return { fault: found.fault };
   const list = valuesOf(values);
   if (typeof list === 'string') return { fault: list };
+  const { path, written } = found.place;
+  const memory = new Memory();
   const steps: Step[] = [];
   for (const value of list)
-    steps.push(await stepAt(file, withValue(text, found.place, value), value, formulas));
-  return { sweep: { place, written: found.place.written, formulas, steps } };
+    steps.push(await stepAt(withValues(source, [[path, value]]), value, formulas, memory));
+  return { sweep: { place, written, formulas, steps } };
 }
 
-/** The place of one value in a file, or what is wrong with it. */
-export function findPlace(
-  file: string,
-  text: string,
-  place: string,
-): { readonly place: ValuePlace } | { readonly fault: string } {
-  const { source, problems } = readSource(file, text);
-  if (problems) return { fault: messagesOf(problems) };
-  const found = placeInText(source, place);
-  return found.place ? { place: found.place } : { fault: found.fault };
+/** A file with other values at some places, each as it would be written there. */
+export function withValues(
+  source: Source,
+  values: readonly (readonly [path: Path, value: string])[],
+): Source {
+  const put = values.map(([path, value]) => ({ path, value: scalarOf(value) }));
+  return { ...source, value: withValuesAt(source.value, put) };
 }
 
-/** Evaluates a file with a value in its place and answers formulas. */
+/** Evaluates a changed file and answers formulas. */
 export async function stepAt(
-  file: string,
-  text: string,
+  changed: Source,
   value: string,
   formulas: readonly string[],
+  memory: Memory,
 ): Promise<Step> {
-  const { results, problems } = { results: undefined, ...(await run(file, text)) };
-  if (!results) return { value, answers: [], says: messagesOf(problems ?? []) };
+  const { results, problems } = { results: undefined, ...(await runSource(changed, memory)) };
+  if (!results) {
+    const says = (problems ?? []).map(({ message }) => message).join('; ');
+    return { value, answers: [], says };
+  }
   const answers: CellResult[] = [];
   for (const formula of formulas) {
     const found = await ask(results, formula);
@@ -82,9 +85,6 @@ export async function stepAt(
   }
   return { value, answers };
 }
-
-const messagesOf = (problems: readonly Problem[]) =>
-  problems.map(({ message }) => message).join('; ');
 
 /** A number and its unit as values are written. */
 export const numberThenUnit = /^\s*(-?\d+(?:\.\d+)?)\s*(.*?)\s*$/;

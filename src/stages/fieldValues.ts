@@ -1,4 +1,8 @@
-import { athleteCalls, athleteFunctions } from '../functions/athleteFunctions.ts';
+import {
+  type AskedAthlete,
+  athleteCalls,
+  athleteFunctions,
+} from '../functions/athleteFunctions.ts';
 import { programCalls } from '../functions/programFunctions.ts';
 import { faultOf, formulaName } from '../notebook/formula/cellProblems.ts';
 import type { Named, Scope } from '../notebook/formula/compile.ts';
@@ -20,9 +24,12 @@ import { Sheet } from '../notebook/formula/sheet.ts';
 import { FormulaError, number } from '../notebook/formula/values.ts';
 import { type Problem, sortProblems } from '../notebook/problem.ts';
 import { readQuantity } from '../notebook/quantity.ts';
+import { measuredFrom } from '../notebook/readScenario.ts';
 import type { Source } from '../notebook/source.ts';
 import { unitTable } from '../notebook/unitTable.ts';
-import type { Results, Run } from '../run.ts';
+import { angleAt } from './angleAt.ts';
+import { athleteProblems, knowAthlete } from './knowAthlete.ts';
+import type { Memory } from './memory.ts';
 
 /** What a field's formula waits for: nothing of the model, or the athlete as tested. */
 type Stage = 'file' | 'athlete';
@@ -37,13 +44,10 @@ export type Filled =
  * In two steps of one order: formulas over the file alone, then those that ask about the athlete, once
  * body and tests are known. What a program does cannot be asked in a field: cells can.
  *
- * @param evaluate runs the model on a source, for the athlete of the second step
+ * @param memory where the athlete of the second step may be known from
  * @returns the source with plain values everywhere, or what is wrong
  */
-export async function withFieldValues(
-  source: Source,
-  evaluate: (source: Source) => Promise<Run>,
-): Promise<Filled> {
+export async function withFieldValues(source: Source, memory: Memory): Promise<Filled> {
   const paths = formulaPaths(source.value);
   if (paths.length === 0) return { source };
   const parse = await loadParser();
@@ -65,9 +69,13 @@ export async function withFieldValues(
   );
   const second = fields.filter((_, i) => stages[i] === 'athlete');
   if (first.problems || second.length === 0) return first;
-  const known = await evaluate(withoutPrograms(first.source));
-  if (!known.results) return { problems: known.problems };
-  return fill(first.source, second, formulas, athleteScope(known.results, first.source));
+  const { measured, problems: unread } = measuredFrom(first.source, angleAt);
+  if (unread) return { problems: unread };
+  const known = memory.athletes.of(measured, () => knowAthlete(measured));
+  const { problems: unheld } = athleteProblems(first.source, measured.lifts, known);
+  if (unheld.length > 0) return { problems: unheld };
+  const scope = athleteScope({ athlete: known.athlete, scenario: measured }, first.source);
+  return fill(first.source, second, formulas, scope);
 }
 
 /** Cells that can be read; those that cannot are told when cells are computed. */
@@ -139,7 +147,13 @@ function fill(
     return 'fault' in found ? [] : [{ path, value: found.value }];
   });
   if (problems.length > 0) return { problems: sortProblems(problems) };
-  return { source: { ...source, value: withValuesAt(source.value, values) } };
+  return {
+    source: {
+      ...source,
+      value: withValuesAt(source.value, values),
+      written: source.written ?? source.value,
+    },
+  };
 }
 
 const bodyMeasures = [
@@ -169,28 +183,12 @@ function fileScope(source: Source): Scope {
 }
 
 /** What can be asked of the athlete before any program is known. */
-function athleteScope(results: Results, source: Source): Scope {
+function athleteScope(asked: AskedAthlete, source: Source): Scope {
   const file = fileScope(source);
   return {
     ...file,
     functions: new Map(
-      [...athleteFunctions(results), ...library].map((entry) => [entry.name, entry]),
+      [...athleteFunctions(asked), ...library].map((entry) => [entry.name, entry]),
     ),
   };
-}
-
-/** The file with a stand-in for everything that may wait for the athlete. */
-function withoutPrograms(source: Source): Source {
-  const { cells, limits, notebook, programs, target, ...rest } = Object(source.value);
-  const isIncluded = rest.angles === 'included';
-  const hold = { hold: 'knee extension', effort: '50 %', sets: 1, reps: 1, seconds: 1 };
-  const value = {
-    ...rest,
-    target: { action: 'knee extension', from: '85 deg', to: '95 deg' },
-    programs: {
-      'stand-in': { weeks: 1, 'sessions per week': 1, work: [{ ...hold, at: '90 deg' }] },
-    },
-  };
-  if (isIncluded) value.target = { ...value.target, from: '95 deg', to: '85 deg' };
-  return { ...source, value };
 }

@@ -6,7 +6,7 @@ import {
 } from '../inference/fitStrength.ts';
 import type { Question } from '../inference/forecast.ts';
 import type { Lift } from '../mechanics/lift.ts';
-import type { LiftTest, LiftWork, Scenario } from '../notebook/scenario.ts';
+import type { LiftTest, LiftWork, Measured, Scenario } from '../notebook/scenario.ts';
 import { toDegrees } from '../numeric/degrees.ts';
 import { type Athlete, athleteOf, isTrained, type LiftFactors } from '../physiology/athlete.ts';
 import { bodyOf } from '../physiology/body.ts';
@@ -17,8 +17,8 @@ import { liftNamed } from '../tables/lifts.ts';
 /** What the model is handed of a scenario: its tests, its athlete and what is asked. */
 
 /** Each angle's scored trials of every torque test, in the order of the file. */
-export function measuredActions(scenario: Scenario): MeasuredAction[] {
-  return scenario.tests.flatMap((test) =>
+export function measuredActions({ tests }: Measured): MeasuredAction[] {
+  return tests.flatMap((test) =>
     test.kind === 'torque'
       ? test.points.map(({ angle, trials }) => ({
           action: test.action,
@@ -31,11 +31,10 @@ export function measuredActions(scenario: Scenario): MeasuredAction[] {
 
 /** The athlete with what the tests were fitted to. */
 export function athleteWith(
-  scenario: Scenario,
+  { subject }: Measured,
   fits: readonly StrengthFit[],
   factors: LiftFactors,
 ): Athlete {
-  const { subject } = scenario;
   return athleteOf({
     body: bodyOf(subject),
     reference: subject.reference,

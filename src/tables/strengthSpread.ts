@@ -77,15 +77,3 @@ export const residualReachDeg: Sourced = {
   known: 'prior',
   source: 'step between the angles of published curves',
 };
-
-/**
- * Error of one tested torque, share of it, where an athlete's own repeats do not tell: a clinic rig
- * and one joint (middle of a reading of 30 reliability studies, 3 to 10 %).
- */
-export const borrowedTestError: Sourced = {
-  value: 0.04,
-  unit: 'share',
-  spread: 0.015,
-  known: 'derived',
-  source: 'middle of 30 test–retest studies of single-joint torque',
-};

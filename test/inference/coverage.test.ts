@@ -5,10 +5,22 @@ import {
   logErrorAt,
   type Tested,
 } from '../../src/inference/fitStrengthCurve.ts';
+import { normalDraw, seededRandom } from '../../src/numeric/random.ts';
 import { meanTorque, ownTorque, residualAt } from '../../src/physiology/strengthCurve.ts';
 import type { ActionName } from '../../src/tables/actions.ts';
-import { borrowedTestError, strengthSpread } from '../../src/tables/strengthSpread.ts';
-import { type Seeded, seeded } from './seeded.ts';
+import { strengthSpread } from '../../src/tables/strengthSpread.ts';
+import { testErrors } from '../../src/tables/testError.ts';
+
+/** Repeatable draws. */
+interface Seeded {
+  readonly even: () => number;
+  readonly normal: () => number;
+}
+
+function seeded(seed: number): Seeded {
+  const even = seededRandom(seed);
+  return { even, normal: () => normalDraw(even) };
+}
 
 /** True torque at an angle, N·m. */
 type Truth = (deg: number) => number;
@@ -47,7 +59,7 @@ function coverage(
     action,
     reference: 'male',
     bodyMass: 80,
-    testError: borrowedTestError.value,
+    testError: testErrors['single-joint dynamometer'].value,
   };
   const hits = angles.map(() => 0);
   for (let k = 0; k < athletes; k++) {
