@@ -23,6 +23,7 @@ athlete:
   mass: 80 kg
   lengths: { thigh: 44 cm }
   training: 3 years
+  response: 110 %
   limits: { knee flexion: 130 deg }
 tests:
   - { action: knee extension, contraction: isometric, unit: N m, trials: { 140 deg: [150], 110 deg: [210], 90 deg: [205] } }

@@ -20,11 +20,12 @@ import { readStudy } from './readStudy.ts';
 import { readSubject } from './readSubject.ts';
 import { readTarget } from './readTarget.ts';
 import { readTests } from './readTests.ts';
+import { readWithIncludes } from './readWithIncludes.ts';
 import type { Measured, Path, Scenario } from './scenario.ts';
 import { type ScenarioFile, scenarioSchema } from './schema.ts';
 import { valueAt } from './schemaAt.ts';
 import { shapeProblems } from './shapeProblems.ts';
-import { readSource, type Source } from './source.ts';
+import type { Source } from './source.ts';
 import { tooManyCalls, tooMuchTraining } from './tooMuch.ts';
 import { unitTable } from './unitTable.ts';
 
@@ -63,7 +64,7 @@ export async function readScenario(
   text: string,
   angleAt?: AngleAt,
 ): Promise<ReadScenario> {
-  const { source: written, problems: faults } = readSource(file, text);
+  const { source: written, problems: faults } = readWithIncludes(file, text);
   if (faults) return { problems: sortProblems(faults) };
   const { source, problems } = openScenario(written);
   return source ? scenarioFrom(source, angleAt) : { problems };

@@ -54,6 +54,8 @@ export interface Subject {
   readonly lengths: Readonly<Partial<Record<BodyLength, Metre>>>;
   readonly trainingYears: number;
   readonly limits: Readonly<Partial<Record<LimitName, Radian>>>;
+  /** Share of the forecast gains that the athlete made so far; 1 if left out. */
+  readonly response?: Fraction;
   readonly path: Path;
 }
 

@@ -26,6 +26,8 @@ export interface MuscleGroup {
 export interface Athlete {
   readonly body: Body;
   readonly trained: boolean;
+  /** Gains of this athlete over those of the model's person of this kind. */
+  readonly response: number;
   readonly groups: Readonly<Record<ActionName, MuscleGroup>>;
   /** Strength shown in a lift over the strength of the torque curves, by lift; 1 if not there. */
   readonly liftFactors: LiftFactors;
@@ -74,6 +76,8 @@ export function athleteOf(person: {
   readonly reference: Reference;
   readonly mass: number;
   readonly trained: boolean;
+  /** 1 if left out. */
+  readonly response?: number;
   /** Strength against the mean person's, where tested. */
   readonly strengths: Strengths;
   readonly liftFactors: LiftFactors;
@@ -97,6 +101,7 @@ export function athleteOf(person: {
   return {
     body: person.body,
     trained: person.trained,
+    response: person.response ?? 1,
     liftFactors: person.liftFactors,
     groups: byAction(groupOf),
   };

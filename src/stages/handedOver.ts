@@ -40,6 +40,7 @@ export function athleteWith(
     reference: subject.reference,
     mass: subject.mass,
     trained: isTrained(subject.trainingYears),
+    response: subject.response ?? 1,
     strengths: strengthsOf(fits),
     liftFactors: factors,
   });
