@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { withValues } from '../';
 import { cellText } from '../src/notebook/formula/cellText.ts';
 import { dottedOf } from '../src/notebook/placeInText.ts';
 import type { Path } from '../src/notebook/scenario.ts';
@@ -7,7 +8,6 @@ import { sourceSection } from '../src/page/evidence.ts';
 import { traceText } from '../src/page/traceText.ts';
 import { displayWidth } from '../src/page/wrap.ts';
 import { ask } from '../src/questions/ask.ts';
-import { withValues } from '../src/questions/sweep.ts';
 import { trace } from '../src/questions/trace/trace.ts';
 import type { TraceNode } from '../src/questions/trace/traceNode.ts';
 import { runSource } from '../src/run.ts';

@@ -49,7 +49,7 @@ function bandChart(fit: StrengthFit, results: Results): Chart {
   const all = [...grid, ...tests].sort((a, b) => a.deg - b.deg);
   return {
     title: `${capital(fit.action)} torque (N·m, one side)`,
-    xDeg: all.map(({ deg }) => deg),
+    x: all.map(({ deg }) => deg),
     series: [
       { name: 'test', mark: 'o', y: all.map(({ torque }) => torque) },
       { name: 'fitted curve', mark: '*', y: over(fit.torque, all) },
