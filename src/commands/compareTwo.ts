@@ -17,5 +17,5 @@ export async function compareTwo(first: string, second?: string): Promise<void> 
   if (!a || !b) return;
   const { compared, problems } = await compare(a, b);
   if (compared) process.stdout.write(`${renderTerminal(comparePage(compared), width())}\n`);
-  else failWith(problems, [pair.a, pair.b]);
+  else failWith(problems, [a, b]);
 }

@@ -18,14 +18,16 @@ import type { AngleAt, Standing } from './readPlace.ts';
 import { readPrograms } from './readPrograms.ts';
 import { readRepeatability } from './readRepeatability.ts';
 import { readRetests } from './readRetests.ts';
+import { readStudy } from './readStudy.ts';
 import { readSubject } from './readSubject.ts';
 import { readTarget } from './readTarget.ts';
 import { readTests } from './readTests.ts';
+import { readWithIncludes } from './readWithIncludes.ts';
 import type { Measured, Path, Scenario } from './scenario.ts';
 import { type ScenarioFile, scenarioSchema } from './schema.ts';
 import { valueAt } from './schemaAt.ts';
 import { shapeProblems } from './shapeProblems.ts';
-import { type Beside, readSource, type Source } from './source.ts';
+import type { Beside, Source } from './source.ts';
 import { tooManyCalls, tooMuchTraining } from './tooMuch.ts';
 import { unitTable } from './unitTable.ts';
 
@@ -66,7 +68,7 @@ export async function readScenario(
   angleAt?: AngleAt,
   beside?: Beside,
 ): Promise<ReadScenario> {
-  const { source: written, problems: faults } = readSource(file, text, beside);
+  const { source: written, problems: faults } = readWithIncludes(file, text, beside);
   if (faults) return { problems: sortProblems(faults) };
   const { source, problems } = openScenario(written);
   return source ? scenarioFrom(source, angleAt) : { problems };
@@ -195,6 +197,10 @@ function convert(
     repeatability: readRepeatability(reading, draft.repeatability, around),
     cells: readCells(reading, draft.cells),
     ...optional('notebook', draft.notebook && readNotebook(reading, draft.notebook)),
+    ...optional(
+      'study',
+      draft.study && readStudy(reading, draft.study, { lifts, kneeLimit: standing.kneeLimit }),
+    ),
     programs: readPrograms(reading, draft.programs, { ...around, tested, equipment }),
   });
 }

@@ -9,6 +9,7 @@ import { declaredLift } from './liftSchema.ts';
 import { exampleProgram, program } from './programSchema.ts';
 import { repeatedTest, retest } from './retestSchema.ts';
 import { bands, chains } from './rigSchema.ts';
+import { study } from './studySchema.ts';
 import { strengthTest } from './testSchema.ts';
 
 /**
@@ -74,6 +75,8 @@ export const scenarioSchema = z.strictObject(
   {
     title: text('One line that says what is wanted', 'Stronger in the deep knee range'),
     note: text('Anything worth knowing').optional(),
+    // Read and taken out before: one that is still there was not followed.
+    include: z.never({ error: 'names files, which cannot be read here' }).optional(),
     angles: z
       .enum(['flexion', 'included'], {
         error: must('flexion (0 = straight) or included (180 = straight)', conventions),
@@ -115,6 +118,7 @@ export const scenarioSchema = z.strictObject(
       .describe('Name → a calculation of your own')
       .optional(),
     notebook: notebook.optional(),
+    study: study.optional(),
   },
   group('a group of lines such as title: and athlete:'),
 );

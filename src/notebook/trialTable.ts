@@ -75,7 +75,13 @@ export function readTable(
     return at(line, ...span);
   };
   const lines = others.map(({ record }) => header.map((_, i) => record[i] ?? ''));
-  return { table: { source: { file, text, value: lines, at: place }, header, lines } };
+  return {
+    table: {
+      source: { file, text, texts: new Map([[file, text]]), value: lines, at: place },
+      header,
+      lines,
+    },
+  };
 }
 
 function parsedRecords(

@@ -147,5 +147,8 @@ function differenceBlock(differences: readonly Difference[]): Block {
 
 const said = (side?: Said) => side?.text ?? notThere;
 
-const located = (name: string, side?: Said) =>
-  side ? `${side.text} (${name}, line ${side.line})` : `${notThere} (${name})`;
+function located(name: string, side?: Said): string {
+  if (!side) return `${notThere} (${name})`;
+  const where = side.file === undefined ? '' : ` of ${side.file}`;
+  return `${side.text} (${name}, line ${side.line}${where})`;
+}
