@@ -71,7 +71,8 @@ export function readTrialTable(
     reading.refuse(at, { code: 'table', message: read.fault });
     return undefined;
   }
-  if (isTooMuch(reading, read.text, at)) return undefined;
+  // One that is too large by itself is told so below, before it is parsed.
+  if (read.text.length <= most.table && isTooMuch(reading, read.text, at)) return undefined;
   const file = besideName(reading.source.file, name);
   const sign = draft.separator && separators[draft.separator];
   const { table, problem } = readTable(file, read.text, sign);
