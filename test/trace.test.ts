@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { withValues } from '../';
 import { cellText } from '../src/notebook/formula/cellText.ts';
-import { dottedOf } from '../src/notebook/placeInText.ts';
+import { withValuesAt } from '../src/notebook/formula/fieldFormulas.ts';
+import { dottedOf, scalarOf } from '../src/notebook/placeInText.ts';
 import type { Path } from '../src/notebook/scenario.ts';
 import { readSource } from '../src/notebook/source.ts';
 import { sourceSection } from '../src/page/evidence.ts';
@@ -125,7 +125,10 @@ describe('trace', () => {
     const missing: string[] = [];
     let moves = 0;
     for (const { path, raised } of numbersIn(source.value)) {
-      const { results } = await evaluated(withValues(source, [[path, raised]]));
+      const { results } = await evaluated({
+        ...source,
+        value: withValuesAt(source.value, [{ path, value: scalarOf(raised) }]),
+      });
       for (const [i, formula] of formulas.entries()) {
         const [old, now] = [await ask(before, formula), await ask(results, formula)];
         if (!('result' in old) || !('result' in now)) throw new Error(formula);

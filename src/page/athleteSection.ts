@@ -7,6 +7,7 @@ import { notModelled } from '../tables/partlyModelled.ts';
 import { heightAssumptions } from './heightWords.ts';
 import type { Block, Section } from './report.ts';
 import { rigAssumptions } from './rigWords.ts';
+import { singleWords, testAssumptions } from './testAssumptions.ts';
 import { testedStrength } from './testedStrength.ts';
 import { degrees, kilograms, listInWords, newtonMetres, percent, plural } from './words.ts';
 import { workAssumptions } from './workAssumptions.ts';
@@ -21,12 +22,20 @@ export function athleteSection(results: Results): Section {
 
 function testBlocks(results: Results): Block[] {
   const { calibrations } = results;
-  const singles: Block = { kind: 'list', items: calibrations.map(calibrationSentence) };
+  const singles: Block = {
+    kind: 'list',
+    items: calibrations.map((calibration, i) =>
+      calibrationSentence(calibration, results.singles[i]),
+    ),
+  };
   return [...testedStrength(results), ...(calibrations.length > 0 ? [singles] : [])];
 }
 
-function calibrationSentence({ single, predicted, factor }: Results['calibrations'][number]) {
-  const tested = `Tested ${single.lift} single ${kilograms(single.best)}`;
+function calibrationSentence(
+  { single, predicted, factor }: Results['calibrations'][number],
+  test: Results['singles'][number] | undefined,
+) {
+  const tested = test ? singleWords(test) : `Tested ${single.lift} single`;
   const missing = notModelled(single.lift);
   return missing === undefined
     ? `${tested}; the torque curves alone give ${kilograms(predicted)}. The muscles then give ${percent(factor)} of the torque of the curves (body weight counts too), and that share is used for this lift and others of its kind.`
@@ -89,6 +98,7 @@ function assumptions(results: Results): string[] {
     'Strength of muscles that were not tested comes from tables by body mass, corrected together with the tested lifts; for the hip extensors the tables differ twofold.',
     ...(results.question.action === 'knee extension' ? [unexplained(results)] : borrowed(results)),
     `The "give or take" is the model’s typical miss on the groups it was fitted to (${percent(gainMiss.value)} of the gain), not an interval for this athlete; differences under ${percent(contrastMiss.value)} of the better gain count as ties.`,
+    ...testAssumptions(results),
     ...assumedLimits(results),
     ...workAssumptions(results),
     ...heightAssumptions(results),

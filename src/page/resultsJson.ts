@@ -28,10 +28,11 @@ export function resultsJson(results: Results): object {
         })),
       ),
       ...bandJson(results),
-      lifts: calibrations.map(({ single, predicted, factor }) => ({
+      lifts: calibrations.map(({ single, predicted, factor }, i) => ({
         lift: single.lift,
         toDeg: inDegrees(single.to),
         tested: tenth(single.best),
+        ...estimatedFrom(results.singles[i]?.estimated),
         predicted: tenth(predicted),
         factor: share(factor),
       })),
@@ -67,6 +68,18 @@ function bandJson({ fits, question }: Results): object {
     findings: fit.findings,
   };
 }
+/** Only where the single was not lifted. */
+const estimatedFrom = (estimated: Results['singles'][number]['estimated']) =>
+  estimated
+    ? {
+        estimatedFrom: {
+          reps: estimated.reps,
+          load: tenth(estimated.load),
+          least: tenth(estimated.least),
+          most: tenth(estimated.most),
+        },
+      }
+    : {};
 
 function programJson(program: ProgramResult): object {
   const { landing, shares, targetShares, plan } = program;

@@ -1,13 +1,8 @@
-import {
-  type MeasuredAction,
-  type StrengthFit,
-  scored,
-  strengthsOf,
-} from '../inference/fitStrength.ts';
+import { type StrengthFit, strengthsOf } from '../inference/fitStrength.ts';
 import type { Question } from '../inference/forecast.ts';
 import type { Lift } from '../mechanics/lift.ts';
-import type { LiftTest, LiftWork, Measured, Scenario } from '../notebook/scenario.ts';
-import { toDegrees } from '../numeric/degrees.ts';
+import type { LiftWork, Measured, Scenario } from '../notebook/scenario.ts';
+import type { LiftTest } from '../notebook/strengthTest.ts';
 import { type Athlete, athleteOf, isTrained, type LiftFactors } from '../physiology/athlete.ts';
 import { bodyOf } from '../physiology/body.ts';
 import { firstAngle } from '../physiology/measuredSingle.ts';
@@ -15,19 +10,6 @@ import { isAction } from '../tables/actions.ts';
 import { liftNamed } from '../tables/lifts.ts';
 
 /** What the model is handed of a scenario: its tests, its athlete and what is asked. */
-
-/** Each angle's scored trials of every torque test, in the order of the file. */
-export function measuredActions({ tests }: Measured): MeasuredAction[] {
-  return tests.flatMap((test) =>
-    test.kind === 'torque'
-      ? test.points.map(({ angle, trials }) => ({
-          action: test.action,
-          deg: toDegrees(angle),
-          torque: scored(trials, test.score),
-        }))
-      : [],
-  );
-}
 
 /** The athlete with what the tests were fitted to. */
 export function athleteWith(
