@@ -38,7 +38,12 @@ import { rigRemarks } from './problems/rigProblems.ts';
 import { angleAt } from './stages/angleAt.ts';
 import { type Filled, withFieldValues } from './stages/fieldValues.ts';
 import { questionOf } from './stages/handedOver.ts';
-import { athleteProblems, type KnownAthlete, knowAthlete } from './stages/knowAthlete.ts';
+import {
+  athleteProblems,
+  type KnownAthlete,
+  knowAthlete,
+  retestProblems,
+} from './stages/knowAthlete.ts';
 import { Memory } from './stages/memory.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
 import { lifts } from './tables/lifts.ts';
@@ -120,6 +125,8 @@ async function evaluate(opened: Source, memory: Memory): Promise<Run> {
   const known = memory.athletes.of(measured, () => knowAthlete(measured));
   const { problems: unheld, remarks } = athleteProblems(source, scenario.lifts, known);
   if (unheld.length > 0) return { problems: unheld };
+  const weightless = retestProblems(source, scenario.retests, known.athlete.body);
+  if (weightless.length > 0) return { problems: weightless };
   const plans = plansOf(scenario, known, memory);
   const planned = plans.map(({ exercises }) => exercises);
   const undoable = scenario.programs.flatMap((program, i) =>

@@ -47,6 +47,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'functions',
     'problems',
     'notebook',
+    'numeric',
     'mechanics',
     'physiology',
     'inference',

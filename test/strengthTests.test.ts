@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { meanKneeExtension } from '../src/physiology/athlete.ts';
+import { meanTorque } from '../src/physiology/strengthCurve.ts';
 import { run } from '../src/run.ts';
 import { around } from './notebook/tested.ts';
 import { blocksUnder, textsUnder } from './page/askReport.ts';
@@ -57,7 +57,10 @@ describe('torques that sit oddly with the athlete', () => {
         /^knee extension of 12 N m at 40° is 0\.2 N m for each kg of body mass, and 2 more of its angles with it; people make 0\.\d to \d\.\d there \| were the trials in N m \(a torque already\) or kg, they would be usual: check the unit and the lever arm$/,
       ),
     ]);
-    expect(await said(around(entry(usual, 'unit: N, lever arm: 30 cm')))).toEqual([]);
+    // 51 N m are possible, but no athlete of this size is known to be so weak at every angle.
+    expect(await said(around(entry(usual, 'unit: N, lever arm: 30 cm')))).toEqual([
+      'the tests of knee extension together would fit people far better if they were read another way | check the unit and where angles count from; the report says what would explain it',
+    ]);
   });
 
   it('a torque no unit explains', async () => {
@@ -72,7 +75,7 @@ describe('torques that sit oddly with the athlete', () => {
   it('angles counted the other way', async () => {
     // The mean woman at 60, 80, 100 and 110° of flexion, written as included angles.
     const trials = [60, 80, 100, 110].map((deg) => {
-      const torque = meanKneeExtension('female', 63.5, deg).toFixed(1);
+      const torque = meanTorque('knee extension', 'female', 63.5, deg).toFixed(1);
       return `${180 - deg} deg: [${torque}, ${torque}]`;
     });
     expect(await said(around(entry(trials.join(', '), 'unit: N m')))).toEqual([
@@ -148,7 +151,7 @@ describe('the report says what was done to the numbers', () => {
     );
     // Best of each angle with 12.5 × cos: 118 + 9.58, 163 + 6.25, 171 + 2.17 (hand calculation).
     const table = blocksUnder(results, heading).find(({ kind }) => kind === 'table');
-    expect(table?.kind === 'table' && table.rows.map(([, measured]) => measured)).toEqual([
+    expect(table?.kind === 'table' && table.rows.map(([, , measured]) => measured)).toEqual([
       '128 N·m',
       '169 N·m',
       '173 N·m',

@@ -1,7 +1,8 @@
 import { piecewiseLinear } from '../numeric/interpolation.ts';
-import { meanKneeExtension, meanTorque } from '../physiology/athlete.ts';
+import { meanTorque } from '../physiology/strengthCurve.ts';
 import type { ActionName } from '../tables/actions.ts';
-import { curveSpread, kneeExtensionShape } from '../tables/strength.ts';
+import { kneeExtensionShape } from '../tables/strength.ts';
+import { strengthSpread } from '../tables/strengthSpread.ts';
 
 /**
  * Between these times the mean person's torque lies what people make in mid-range: 0.4 and 5 N·m
@@ -18,11 +19,15 @@ const kneeSpread = piecewiseLinear(
   kneeExtensionShape.spread.map((spread, i) => spread / (kneeExtensionShape.share[i] ?? 1)),
 );
 
+/** Spread of a shape that no table gives by angle: tilt and residual together. */
+function shapeSpread(action: ActionName): number {
+  const { tilt, residual } = strengthSpread(action);
+  return Math.hypot(tilt, residual.log[0] ?? 0);
+}
+
 /** Torque of the mean person of both sexes in any action, N·m, one side. */
 function meanOf(action: ActionName, bodyMass: number, deg: number): number {
-  return action === 'knee extension'
-    ? meanKneeExtension('pooled', bodyMass, deg)
-    : meanTorque(action, 'pooled', bodyMass, deg);
+  return meanTorque(action, 'pooled', bodyMass, deg);
 }
 
 /**
@@ -38,7 +43,7 @@ export function plausibleTorque(
   deg: number,
 ): readonly [least: number, most: number] {
   const mean = meanOf(action, bodyMass, deg);
-  const unsure = action === 'knee extension' ? kneeSpread(deg) : curveSpread.point;
+  const unsure = action === 'knee extension' ? kneeSpread(deg) : shapeSpread(action);
   const widened = 1 + 2 * Math.max(0, unsure - leastUnsure);
   return [(mean * usual.least) / widened, mean * usual.most * widened];
 }

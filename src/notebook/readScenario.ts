@@ -100,10 +100,17 @@ export function scenarioFrom(source: Source, angleAt?: AngleAt): ReadScenario {
 }
 
 /** What a scenario says of the athlete alone. */
-export const measuredOf = ({ convention, subject, tests, lifts }: Scenario): Measured => ({
+export const measuredOf = ({
   convention,
   subject,
   tests,
+  repeatability,
+  lifts,
+}: Scenario): Measured => ({
+  convention,
+  subject,
+  tests,
+  repeatability,
   lifts,
 });
 
@@ -113,6 +120,7 @@ const measuredSchema = scenarioSchema.pick({
   athlete: true,
   group: true,
   tests: true,
+  repeatability: true,
   lifts: true,
 });
 
@@ -141,7 +149,10 @@ export function measuredFrom(
   return { measured };
 }
 
-type MeasuredDraft = Pick<FileDraft, 'angles' | 'athlete' | 'group' | 'tests' | 'lifts'>;
+type MeasuredDraft = Pick<
+  FileDraft,
+  'angles' | 'athlete' | 'group' | 'tests' | 'repeatability' | 'lifts'
+>;
 
 function readShape<T>(
   source: Source,
@@ -161,7 +172,13 @@ function convertMeasured(reading: Reading, draft: MeasuredDraft, angleAt: AngleA
   const standing: Standing = { subject, kneeLimit: kneeLimitOf(reading, draft), angleAt };
   const isOnePerson = Object.hasOwn(Object(reading.source.value), 'athlete');
   const tests = readTests(reading, draft.tests, isOnePerson && !isGroup, { ...standing, lifts });
-  const measured = { convention: draft.angles, subject, tests, lifts: declaredLifts(lifts) };
+  const measured = {
+    convention: draft.angles,
+    subject,
+    tests,
+    repeatability: readRepeatability(reading, draft.repeatability, { ...standing, lifts }),
+    lifts: declaredLifts(lifts),
+  };
   return { measured, standing, lifts };
 }
 
@@ -194,7 +211,6 @@ function convert(
       ...around,
       programs: Object.keys(Object(Object(reading.source.value).programs)),
     }),
-    repeatability: readRepeatability(reading, draft.repeatability, around),
     cells: readCells(reading, draft.cells),
     ...optional('notebook', draft.notebook && readNotebook(reading, draft.notebook)),
     ...optional(

@@ -4,6 +4,7 @@ import { Reading } from './reading.ts';
 import type { Path, Radian } from './scenario.ts';
 import { chosenLines, findColumns, type NamedTable, type TableColumns } from './tableColumns.ts';
 import { tableNumber } from './tableNumber.ts';
+import { most } from './tooMuch.ts';
 import { readTable, separators } from './trialTable.ts';
 import { pathName } from './valueName.ts';
 
@@ -70,6 +71,8 @@ export function readTrialTable(
     reading.refuse(at, { code: 'table', message: read.fault });
     return undefined;
   }
+  // One that is too large by itself is told so below, before it is parsed.
+  if (read.text.length <= most.table && isTooMuch(reading, read.text, at)) return undefined;
   const file = besideName(reading.source.file, name);
   const sign = draft.separator && separators[draft.separator];
   const { table, problem } = readTable(file, read.text, sign);
@@ -78,6 +81,18 @@ export function readTrialTable(
     return undefined;
   }
   return readLines(reading, { table, draft, name, path }, joint);
+}
+
+/** Counts what tables hold together; beyond the limit it is told. */
+function isTooMuch(reading: Reading, text: string, path: Path): boolean {
+  const characters = reading.tables.characters + text.length;
+  const lines = reading.tables.lines + text.split('\n').length;
+  reading.tables = { characters, lines };
+  if (characters <= most.tables.characters && lines <= most.tables.lines) return false;
+  const message = `with this one, the tables of the file have more than ${most.tables.lines} lines or ${most.tables.characters} characters`;
+  const hint = 'keep the lines of this athlete in each';
+  reading.refuse(path, { code: 'too-much', message, hint });
+  return true;
 }
 
 /** As the scenario's own name shows it: a table lies in its folder or below. */

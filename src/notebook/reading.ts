@@ -52,6 +52,9 @@ export class Reading {
   /** What is allowed but worth a look. */
   readonly notes: Problem[];
 
+  /** How much of tables was read so far. */
+  tables = { characters: 0, lines: 0 };
+
   /** @param within the reading that gathers the problems, for a file that another one names */
   constructor(
     source: Source,

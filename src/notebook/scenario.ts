@@ -219,7 +219,10 @@ export interface Cell {
 }
 
 /** What the file says of the athlete before any program. */
-export type Measured = Pick<Scenario, 'convention' | 'subject' | 'tests' | 'lifts'>;
+export type Measured = Pick<
+  Scenario,
+  'convention' | 'subject' | 'tests' | 'repeatability' | 'lifts'
+>;
 
 export interface Scenario {
   readonly file: string;

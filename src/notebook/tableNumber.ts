@@ -18,7 +18,7 @@ export function tableNumber(
   decimal: 'point' | 'comma' = 'point',
 ): number | undefined {
   const plain = cell.replace(/\u2212/g, '-').trim();
-  const isWritten = decimal === 'point' ? /^[+-]?\d+(\.\d+)?$/ : /^[+-]?\d+(,\d+)?$/;
+  const isWritten = decimal === 'point' ? /^[+-]?\d{1,9}(\.\d+)?$/ : /^[+-]?\d{1,9}(,\d+)?$/;
   if (isWritten.test(plain)) return Number(plain.replace(',', '.'));
   const { message, hint } = slip(plain, what, decimal);
   reading.refuse(path, { code: 'table-number', message: `${lastName(path)} ${message}`, hint });

@@ -55,6 +55,8 @@ export function readTable(
   const header = first.record;
   if (parsed.length > most.lines)
     return refuse(1, `this table has ${parsed.length} lines; at most ${most.lines} are read`);
+  if (header.length > most.columns)
+    return refuse(1, `this table has ${header.length} columns; at most ${most.columns} are read`);
   if (header.every((cell) => /^[\d\s.,;+-]*$/.test(cell)))
     return refuse(
       first.info.lines,
@@ -75,8 +77,13 @@ export function readTable(
     return at(line, ...span);
   };
   const lines = others.map(({ record }) => header.map((_, i) => record[i] ?? ''));
-  const texts = new Map([[file, text]]);
-  return { table: { source: { file, text, texts, value: lines, at: place }, header, lines } };
+  return {
+    table: {
+      source: { file, text, texts: new Map([[file, text]]), value: lines, at: place },
+      header,
+      lines,
+    },
+  };
 }
 
 function parsedRecords(

@@ -1,6 +1,10 @@
 import type { Judged, NotJudged } from '../inference/retest/verdict.ts';
 import { toDegrees } from '../numeric/degrees.ts';
-import type { JudgedAction, JudgedRetest } from '../questions/retest/judgeRetests.ts';
+import type {
+  JudgedAction,
+  JudgedRetest,
+  JudgedRetests,
+} from '../questions/retest/judgeRetests.ts';
 import type { Results } from '../run.ts';
 import { percent, signedPercent } from './words.ts';
 import { wrapWords } from './wrap.ts';
@@ -14,8 +18,8 @@ const mostCharacters = 1500;
  * The latest retest for a chat thread: fixed-width blocks of ASCII, at most 38 columns and 1,500
  * characters each, numbered if there are several.
  */
-export function retestChat(results: Results, judged: readonly JudgedRetest[]): string[] {
-  const latest = judged.at(-1);
+export function retestChat(results: Results, { retests }: JudgedRetests): string[] {
+  const latest = retests.at(-1);
   if (!latest) return [];
   const parts = [
     headPart(results, latest),

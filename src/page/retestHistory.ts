@@ -1,12 +1,9 @@
-import { type HistoryPoint, historyOf } from '../questions/retest/history.ts';
-import type { JudgedRetest } from '../questions/retest/judgeRetests.ts';
-import type { Results } from '../run.ts';
-import type { Section } from './report.ts';
+import type { HistoryPoint } from '../questions/retest/history.ts';
+import type { Block, Section } from './report.ts';
 import { newtonMetres } from './words.ts';
 
 /** The target's torque over all occasions, where there are more than two. */
-export function historyBlocks(results: Results, judged: readonly JudgedRetest[]): Section[] {
-  const points = historyOf(results, judged);
+export function historyBlocks(points: readonly HistoryPoint[]): Section[] {
   if (points.length < 3) return [];
   const band = ({ torque, error }: HistoryPoint) =>
     `${newtonMetres(torque - error)} to ${newtonMetres(torque + error)}`;
@@ -27,7 +24,37 @@ export function historyBlocks(results: Results, judged: readonly JudgedRetest[])
           ],
           rows: points.map((point) => [point.day, newtonMetres(point.torque), band(point)]),
         },
+        ...chartOf(points),
       ],
+    },
+  ];
+}
+
+/** Torque over weeks; nothing where a day is not known. */
+function chartOf(points: readonly HistoryPoint[]): Block[] {
+  const x = points.flatMap(({ after }) => (after === undefined ? [] : [after / 7]));
+  if (x.length < points.length) return [];
+  return [
+    {
+      kind: 'chart',
+      chart: {
+        title: 'torque of the target (N·m)',
+        x,
+        axis: 'weeks since the first test',
+        series: [
+          { name: 'measured', mark: 'o', y: points.map(({ torque }) => torque) },
+          {
+            name: 'edges of its range',
+            mark: '-',
+            y: points.map(({ torque, error }) => torque - error),
+          },
+          {
+            name: 'edges of its range',
+            mark: '-',
+            y: points.map(({ torque, error }) => torque + error),
+          },
+        ],
+      },
     },
   ];
 }

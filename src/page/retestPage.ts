@@ -1,6 +1,10 @@
 import type { Judged, NotJudged } from '../inference/retest/verdict.ts';
 import type { JudgedLift } from '../questions/retest/judgeLift.ts';
-import type { JudgedAction, JudgedRetest } from '../questions/retest/judgeRetests.ts';
+import type {
+  JudgedAction,
+  JudgedRetest,
+  JudgedRetests,
+} from '../questions/retest/judgeRetests.ts';
 import type { Results } from '../run.ts';
 import { actions, jointWords } from '../tables/actions.ts';
 import { testCautions } from './cautions.ts';
@@ -19,15 +23,15 @@ import {
 } from './words.ts';
 
 /** What every retest of a scenario says, the latest first. */
-export function retestPage(results: Results, judged: readonly JudgedRetest[]): Report {
-  const [latest, ...earlier] = [...judged].reverse();
+export function retestPage(results: Results, { retests, history }: JudgedRetests): Report {
+  const [latest, ...earlier] = [...retests].reverse();
   const { title } = results.scenario;
   if (!latest) return { title: `${title}: no retest`, sections: [] };
   return {
     title: `${title}: retest`,
     sections: [
       ...retestSections(results, latest, ''),
-      ...historyBlocks(results, judged),
+      ...historyBlocks(history),
       ...earlier.flatMap((one) => retestSections(results, one, ` (retest ${one.place})`)),
       testCautions(),
     ],

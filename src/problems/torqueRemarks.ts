@@ -1,4 +1,4 @@
-import type { MeasuredTorque } from '../inference/fitKneeStrength.ts';
+import type { MeasuredTorque } from '../inference/fitStrengthCurve.ts';
 import { isLikely, missOfShape, plausibleTorque } from '../inference/plausibleTorque.ts';
 import type { Problem } from '../notebook/problem.ts';
 import type { Path } from '../notebook/scenario.ts';

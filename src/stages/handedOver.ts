@@ -1,15 +1,9 @@
-import type { KneeFit } from '../inference/fitKneeStrength.ts';
+import { type StrengthFit, strengthsOf } from '../inference/fitStrength.ts';
 import type { Question } from '../inference/forecast.ts';
 import type { Lift } from '../mechanics/lift.ts';
 import type { LiftWork, Measured, Scenario } from '../notebook/scenario.ts';
 import type { LiftTest } from '../notebook/strengthTest.ts';
-import {
-  type Athlete,
-  athleteOf,
-  isTrained,
-  type LiftFactors,
-  type Scales,
-} from '../physiology/athlete.ts';
+import { type Athlete, athleteOf, isTrained, type LiftFactors } from '../physiology/athlete.ts';
 import { bodyOf } from '../physiology/body.ts';
 import { firstAngle } from '../physiology/measuredSingle.ts';
 import { isAction } from '../tables/actions.ts';
@@ -20,8 +14,7 @@ import { liftNamed } from '../tables/lifts.ts';
 /** The athlete with what the tests were fitted to. */
 export function athleteWith(
   { subject }: Measured,
-  fit: KneeFit,
-  scales: Scales,
+  fits: readonly StrengthFit[],
   factors: LiftFactors,
 ): Athlete {
   return athleteOf({
@@ -30,8 +23,7 @@ export function athleteWith(
     mass: subject.mass,
     trained: isTrained(subject.trainingYears),
     response: subject.response ?? 1,
-    knee: fit.strength,
-    scales,
+    strengths: strengthsOf(fits),
     liftFactors: factors,
   });
 }

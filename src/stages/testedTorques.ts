@@ -1,8 +1,9 @@
-import { scored } from '../inference/fitKneeStrength.ts';
-import type { MeasuredAction } from '../inference/fitScales.ts';
+import { type MeasuredAction, scored } from '../inference/fitStrength.ts';
+import type { TestDay } from '../inference/retest/testDay.ts';
 import type { Body } from '../mechanics/posture.ts';
 import type { Path } from '../notebook/scenario.ts';
 import type { Test, TorqueTest } from '../notebook/strengthTest.ts';
+import { toDegrees } from '../numeric/degrees.ts';
 import { muscleTorque, pullOfLimb } from '../physiology/limbWeight.ts';
 
 /** One angle of a torque test with what the muscles of one side made there. */
@@ -36,6 +37,19 @@ function torquesOf(test: TorqueTest, body: Body): TestedTorques {
   return { test, points };
 }
 
+/** An action's tests as days; tests of one date are one day. */
+export function testDays(torques: readonly TestedTorques[], action: string): TestDay[] {
+  const days = new Map<string, TestDay>();
+  for (const [i, { test, points }] of torques.entries()) {
+    if (test.action !== action) continue;
+    const key = test.date ?? `test ${i}`;
+    const known = days.get(key)?.angles ?? [];
+    const angles = points.map(({ angle, trials }) => ({ angle, trials }));
+    days.set(key, { score: test.score, angles: [...known, ...angles] });
+  }
+  return [...days.values()];
+}
+
 /**
  * Each angle's scored trials, in the order of the tests. A trial of which the limb's weight leaves
  * nothing is left out; that is a problem of its own.
@@ -44,7 +58,8 @@ export function measuredActions(torques: readonly TestedTorques[]): MeasuredActi
   return torques.flatMap(({ test, points }) =>
     points.flatMap(({ angle, trials }) => {
       const made = trials.filter((torque) => torque > 0);
-      return made.length === 0 ? [] : [{ action: test.action, ...scored(angle, made, test.score) }];
+      if (made.length === 0) return [];
+      return [{ action: test.action, deg: toDegrees(angle), torque: scored(made, test.score) }];
     }),
   );
 }

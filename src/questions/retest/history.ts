@@ -1,10 +1,10 @@
 import { multiplier } from '../../inference/reliability/multiplier.ts';
 import { isSameAngle, meanScore, scoresByAngle } from '../../inference/retest/testDay.ts';
-import { errorShareAt } from '../../inference/retest/testError.ts';
+import { errorShareAt, type TestError } from '../../inference/retest/testError.ts';
 import { meanOf } from '../../numeric/moments.ts';
 import type { Results } from '../../run.ts';
-import type { JudgedRetest } from './judgeRetests.ts';
-import { occasionsOf, testDays } from './occasions.ts';
+import { testDays } from '../../stages/testedTorques.ts';
+import { occasionsOf } from './occasions.ts';
 
 /** The target's mean torque on one occasion. */
 export interface HistoryPoint {
@@ -18,14 +18,13 @@ export interface HistoryPoint {
 }
 
 /** The target on every occasion that tested it, over the angles that all of them tested. */
-export function historyOf(results: Results, judged: readonly JudgedRetest[]): HistoryPoint[] {
+export function historyOf(results: Results, error: TestError): HistoryPoint[] {
   const { scenario, question, athlete } = results;
-  const error = judged
-    .flatMap(({ actions }) => actions.filter(({ isTarget }) => isTarget))
-    .at(-1)?.error;
-  if (!error) return [];
   const tested = occasionsOf(scenario, athlete.body)
-    .map((occasion) => ({ occasion, scores: scoresByAngle(testDays(occasion, question.action)) }))
+    .map((occasion) => ({
+      occasion,
+      scores: scoresByAngle(testDays(occasion.torques, question.action)),
+    }))
     .filter(({ scores }) => scores.length > 0);
   const { from, to } = question.target;
   const [first, ...others] = tested;

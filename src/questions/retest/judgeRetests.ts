@@ -9,18 +9,13 @@ import { type Retest, retest } from '../../inference/retest.ts';
 import { atAngle } from '../../mechanics/angleGrid.ts';
 import type { TorqueTest } from '../../notebook/strengthTest.ts';
 import type { Results } from '../../run.ts';
+import { errorOfTest, isPractised, type KnownError } from '../../stages/errorOfTest.ts';
+import { testDays } from '../../stages/testedTorques.ts';
 import { type ActionName, isAction } from '../../tables/actions.ts';
-import { kneeExtensionSpread } from '../../tables/strength.ts';
-import { errorOfTest, isPractised, type KnownError } from './errorOfTest.ts';
+import { strengthSpread } from '../../tables/strengthSpread.ts';
+import { type HistoryPoint, historyOf } from './history.ts';
 import { type JudgedLift, judgeLifts } from './judgeLift.ts';
-import {
-  before,
-  latestTests,
-  type Occasion,
-  occasionsOf,
-  testDays,
-  weeksBetween,
-} from './occasions.ts';
+import { before, latestTests, type Occasion, occasionsOf, weeksBetween } from './occasions.ts';
 import { pickedTarget } from './pickedTarget.ts';
 import { meanOverAngles, type Predicted, predictedGain } from './predictedGain.ts';
 
@@ -46,8 +41,14 @@ export interface JudgedRetest {
   readonly lifts: readonly JudgedLift[];
 }
 
-/** Every retest of a scenario against what was tested before it, in the order of time. */
-export function judgeRetests(results: Results): JudgedRetest[] {
+/** All retests in the order of time, and the target over every occasion. */
+export interface JudgedRetests {
+  readonly retests: readonly JudgedRetest[];
+  readonly history: readonly HistoryPoint[];
+}
+
+/** Every retest of a scenario against what was tested before it. */
+export function judgeRetests(results: Results): JudgedRetests {
   const occasions = occasionsOf(results.scenario, results.athlete.body);
   const judged: JudgedRetest[] = [];
   for (let place = 1; place < occasions.length; place++) {
@@ -57,7 +58,10 @@ export function judgeRetests(results: Results): JudgedRetest[] {
     );
     judged.push(judgeOne(results, occasions, place, believed.at(-1)));
   }
-  return judged;
+  const error = judged
+    .flatMap(({ actions }) => actions.filter(({ isTarget }) => isTarget))
+    .at(-1)?.error;
+  return { retests: judged, history: error ? historyOf(results, error) : [] };
 }
 
 function judgeOne(
@@ -114,11 +118,11 @@ function judgeAction(
   const known = errorOfTest(
     action,
     tests,
-    occasions.map((occasion) => testDays(occasion, action)),
+    occasions.map((occasion) => testDays(occasion.torques, action)),
     scenario.repeatability,
   );
   const isTarget = action === question.action;
-  const [first, second] = [testDays(then, action), testDays(now, action)];
+  const [first, second] = [testDays(then.torques, action), testDays(now.torques, action)];
   const picked = isTarget ? pickedTarget(results, first, known.error) : undefined;
   const found = retest({
     before: first,
@@ -126,7 +130,7 @@ function judgeAction(
     target: question.target,
     error: known.error,
     ...(known.correlation ? { correlation: known.correlation } : {}),
-    ...(isTarget ? { worthwhile, ...wanted(scenario.target.gain) } : {}),
+    ...(isTarget ? { worthwhile: worthwhileIn(action), ...wanted(scenario.target.gain) } : {}),
     ...(picked ? { picked } : {}),
     firstEver: place === 1 && testsOf(then).some(({ familiarised }) => isFirst(familiarised)),
     familiarised: testsOf(then).every(isPractised),
@@ -140,8 +144,9 @@ function judgeAction(
   };
 }
 
-/** A fifth of the spread between people (22 % in knee extension), by convention. */
-const worthwhile = shareOf(smallestWorthwhileChange(kneeExtensionSpread.logScale));
+/** A fifth of the spread between people, by convention; a share. */
+const worthwhileIn = (action: ActionName) =>
+  shareOf(smallestWorthwhileChange(strengthSpread(action).logScale));
 
 function shareOf(change: ReturnType<typeof smallestWorthwhileChange>): number {
   if (typeof change !== 'number') throw new Error(change.reason);

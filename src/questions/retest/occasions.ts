@@ -1,4 +1,3 @@
-import type { TestDay } from '../../inference/retest/testDay.ts';
 import type { Body } from '../../mechanics/posture.ts';
 import type { Scenario } from '../../notebook/scenario.ts';
 import type { LiftTest, Retest, Test } from '../../notebook/strengthTest.ts';
@@ -38,19 +37,6 @@ export function before(
   isTested: (occasion: Occasion) => boolean,
 ): Occasion | undefined {
   return occasions.slice(0, index).findLast(isTested);
-}
-
-/** An action's tests of one occasion as days; tests of one date are one day. */
-export function testDays({ torques }: Occasion, action: string): TestDay[] {
-  const days = new Map<string, TestDay>();
-  for (const [i, { test, points }] of torques.entries()) {
-    if (test.action !== action) continue;
-    const key = test.date ?? `test ${i}`;
-    const known = days.get(key)?.angles ?? [];
-    const angles = points.map(({ angle, trials }) => ({ angle, trials }));
-    days.set(key, { score: test.score, angles: [...known, ...angles] });
-  }
-  return [...days.values()];
 }
 
 /** What was known of the athlete just after an occasion: of each kind of test the latest. */

@@ -3,9 +3,9 @@ import { meanScore, scoresByAngle, type TestDay } from '../../inference/retest/t
 import { errorShareAt, type TestError } from '../../inference/retest/testError.ts';
 import { toDegrees } from '../../numeric/degrees.ts';
 import { meanOf } from '../../numeric/moments.ts';
-import { kneeExtension, meanKneeStrength, meanTorque } from '../../physiology/athlete.ts';
+import { meanTorque } from '../../physiology/strengthCurve.ts';
 import type { Results } from '../../run.ts';
-import { curveSpread, kneeExtensionSpread } from '../../tables/strength.ts';
+import { strengthSpread } from '../../tables/strengthSpread.ts';
 
 /**
  * Whether the target is where this athlete tested weakest beside the usual curve, and what the other
@@ -24,10 +24,7 @@ export function pickedTarget(
 ): Picked | undefined {
   const { reference, mass } = scenario.subject;
   const { action, target } = question;
-  const usual = (angle: number) =>
-    action === 'knee extension'
-      ? kneeExtension(reference, mass, meanKneeStrength, toDegrees(angle))
-      : meanTorque(action, reference, mass, toDegrees(angle));
+  const usual = (angle: number) => meanTorque(action, reference, mass, toDegrees(angle));
   const scores = scoresByAngle(days).map((entry) => ({
     angle: entry.angle,
     ratio: meanScore(entry) / usual(entry.angle),
@@ -40,7 +37,8 @@ export function pickedTarget(
   const ratioOf = (list: typeof scores) => meanOf(list.map(({ ratio }) => ratio));
   // Weakest: every other angle did better beside the usual curve than the target's mean.
   if (!outside.every(({ ratio }) => ratio > ratioOf(inside))) return undefined;
-  const shape = action === 'knee extension' ? kneeExtensionSpread.tilt : curveSpread.point;
+  const { tilt, residual } = strengthSpread(action);
+  const shape = Math.hypot(tilt, residual.log[0] ?? 0);
   const noise = meanOf(inside.map(({ angle }) => errorShareAt(error, angle, usual(angle)) ** 2));
   const reliability = shape ** 2 / (shape ** 2 + noise / (inside.length * days.length));
   const expected = ratioOf(outside) * meanOf(inside.map(({ angle }) => usual(angle)));

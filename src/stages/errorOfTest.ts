@@ -1,19 +1,19 @@
 import {
   type EstimatedCorrelation,
   errorCorrelation,
-} from '../../inference/reliability/errorCorrelation.ts';
-import { isRefusal } from '../../inference/reliability/refusal.ts';
-import { scoresByAngle, type TestDay } from '../../inference/retest/testDay.ts';
+} from '../inference/reliability/errorCorrelation.ts';
+import { isRefusal } from '../inference/reliability/refusal.ts';
+import { scoresByAngle, type TestDay } from '../inference/retest/testDay.ts';
 import {
   borrowedError,
   combinedError,
   errorFromRepeats,
   type TestError,
-} from '../../inference/retest/testError.ts';
-import type { RepeatedTest, TorqueTest } from '../../notebook/strengthTest.ts';
-import { toRadians } from '../../numeric/degrees.ts';
-import { type ActionName, actions } from '../../tables/actions.ts';
-import type { TestKind } from '../../tables/testError.ts';
+} from '../inference/retest/testError.ts';
+import type { RepeatedTest, TorqueTest } from '../notebook/strengthTest.ts';
+import { toRadians } from '../numeric/degrees.ts';
+import { type ActionName, actions } from '../tables/actions.ts';
+import type { TestKind } from '../tables/testError.ts';
 
 /** The error of an action's test, and how errors of one day's angles go together if that is known. */
 export interface KnownError {
