@@ -99,7 +99,8 @@ function side(name: 'a' | 'b', source: Source, path: Path): Partial<Record<'a' |
   return { [name]: { text: saidText(valueAt(source.value, path)), line: source.at(path).line } };
 }
 
-function saidText(value: unknown): string {
+/** A value on one line; a group or list in braces, cut short if it is long. */
+export function saidText(value: unknown): string {
   if (value === null || value === undefined) return 'empty';
   if (typeof value !== 'object') return cut(oneLine(String(value)));
   return cut(oneLine(stringify(value, { collectionStyle: 'flow', lineWidth: 0 })));
