@@ -29,7 +29,8 @@ export function failWith(problems: readonly Problem[], files: readonly ScenarioF
   process.exitCode = 1;
 }
 
-function printProblems(
+/** Prints problems of files, with their lines. */
+export function printProblems(
   problems: readonly Problem[],
   files: readonly ScenarioFile[],
   most?: number,

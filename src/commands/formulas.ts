@@ -1,5 +1,5 @@
 import { cellText } from '../notebook/formula/cellText.ts';
-import { soughtText } from '../page/soughtText.ts';
+import { shortValue, soughtText } from '../page/soughtText.ts';
 import { sweepPage } from '../page/sweepPage.ts';
 import { renderTerminal } from '../page/terminal.ts';
 import { vocabularyPage } from '../page/vocabularyPage.ts';
@@ -7,9 +7,10 @@ import { ask, vocabulary } from '../questions/ask.ts';
 import { seek } from '../questions/seek.ts';
 import { sweep } from '../questions/sweep.ts';
 import { evaluate, open } from './evaluate.ts';
-import { read } from './files.ts';
+import { read, type ScenarioFile } from './files.ts';
 import { printableLines } from './printable.ts';
 import { refuse } from './refuse.ts';
+import { putInFile } from './setOne.ts';
 import { width } from './width.ts';
 
 /** Prints the value of a formula, or the names and functions that formulas have. */
@@ -44,21 +45,48 @@ export async function vary(
   else process.stdout.write(`${renderTerminal(sweepPage(swept.sweep), width())}\n`);
 }
 
-/** Prints where a formula meets a goal; exits 1 if nowhere. */
+/** Prints where a formula meets a goal and writes the value if asked; exits 1 if nowhere. */
 export async function find(
   file: string,
   place: string,
   range: string,
   formula: string,
   goal: string,
+  options: { write?: true } = {},
 ): Promise<void> {
-  const source = read([file]).map(open)[0];
+  const [scenario] = read([file]);
+  const source = scenario && open(scenario);
   if (!source) return;
   const found = await seek(source, place, range, formula, goal);
   if ('fault' in found) {
     refuse(found.fault);
     return;
   }
+  const { solutions } = found.sought;
   process.stdout.write(`${printableLines(soughtText(found.sought))}\n`);
-  if (found.sought.solutions.length === 0) process.exitCode = 1;
+  if (solutions.length === 0) process.exitCode = 1;
+  if (!options.write) return;
+  const [only] = solutions;
+  if (only && solutions.length === 1) {
+    await putFound(scenario, place, shortValue(only.value), formula);
+    return;
+  }
+  process.exitCode = 1;
+  process.stderr.write(
+    `nothing was written: there is ${only ? 'more than one' : 'no'} such value\n`,
+  );
+}
+
+/** Writes a found value as it was printed; with so few digits the formula may miss its goal a little. */
+async function putFound(
+  scenario: ScenarioFile,
+  place: string,
+  value: string,
+  formula: string,
+): Promise<void> {
+  const made = await putInFile(scenario, place, value);
+  if (!made?.written || !made.results) return;
+  const answered = await ask(made.results, formula);
+  if ('result' in answered)
+    process.stdout.write(`${printableLines(`${formula} is now ${cellText(answered.result)}.`)}\n`);
 }

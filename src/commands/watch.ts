@@ -1,0 +1,65 @@
+import { dirname, join } from 'node:path';
+import type { Beside } from '../notebook/source.ts';
+import { changePage } from '../page/changePage.ts';
+import { shortReport } from '../page/fullReport.ts';
+import { renderTerminal } from '../page/terminal.ts';
+import { Session, type Turn } from '../questions/session.ts';
+import { printProblems } from './evaluate.ts';
+import { read } from './files.ts';
+import { follow } from './follow.ts';
+import { width } from './width.ts';
+
+/** Prints the ranking, then at each save what it changed; ends with Ctrl-C, exit 0. */
+export async function watch(file: string): Promise<void> {
+  const [scenario] = read([file]);
+  if (!scenario) return;
+  const { beside, named } = remembering(dirname(file), scenario.beside);
+  const session = new Session(file, beside);
+  const tell = async (text: string) => {
+    const turn = await session.next(text);
+    process.stdout.write(turnText(turn));
+    const problems = turn.kind === 'problems' ? turn.problems : turn.remarks;
+    printProblems(problems, [{ file, text }]);
+  };
+  await tell(scenario.text);
+  process.stderr.write(`watching ${file}; Ctrl-C ends it\n`);
+  const saved = async (text?: string) => {
+    if (text === undefined) process.stderr.write(`\n${file} is gone; waiting for it\n`);
+    else await tell(text);
+  };
+  await follow(() => [file, ...named], scenario.text, saved, ended());
+}
+
+/** What one text of the file is worth saying; problems go elsewhere. */
+export function turnText(turn: Turn): string {
+  switch (turn.kind) {
+    case 'first':
+      return `${renderTerminal(shortReport(turn.results), width())}\n`;
+    case 'change':
+      return `\n${turn.isMended ? 'The file reads again. ' : ''}Saved:\n${renderTerminal(changePage(turn.change), width())}`;
+    case 'problems':
+      return turn.isKnown
+        ? '\nSaved, but it has problems; the next save without any is compared with the last good one.\n'
+        : '\nThe file has problems; the ranking comes with the first save without any.\n';
+  }
+}
+
+/** Reads files that a scenario names, and keeps their names: they are to be watched too. */
+function remembering(folder: string, beside?: Beside) {
+  const named = new Set<string>();
+  if (!beside) return { beside, named };
+  const noting: Beside = (path) => {
+    named.add(join(folder, path));
+    return beside(path);
+  };
+  return { beside: noting, named };
+}
+
+/** Aborted by Ctrl-C, by a polite kill, and when nobody reads any more. */
+function ended(): AbortSignal {
+  const ending = new AbortController();
+  const end = () => ending.abort();
+  process.once('SIGINT', end).once('SIGTERM', end);
+  process.stdout.once('error', end);
+  return ending.signal;
+}

@@ -1,0 +1,24 @@
+import type { Written } from '../notebook/writeValue.ts';
+import type { Change } from '../questions/changes.ts';
+import { answerBlocks, unheaded } from './changePage.ts';
+import type { Report } from './report.ts';
+import { listInWords } from './words.ts';
+
+/**
+ * What writing one value changed. No headings.
+ *
+ * @param change left out where there is no answer before or after
+ */
+export function setPage(
+  { place, before, after, line, alike }: Written,
+  isSame: boolean,
+  change?: Change,
+): Report {
+  if (isSame)
+    return unheaded([{ kind: 'text', text: `${place} is ${after} already (line ${line}).` }]);
+  const also = alike.length > 0 ? ` It changes too what is like it: ${listInWords(alike)}.` : '';
+  return unheaded([
+    { kind: 'text', text: `${place}: ${before} → ${after} (line ${line}).${also}` },
+    ...(change ? answerBlocks(change) : []),
+  ]);
+}
