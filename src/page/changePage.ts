@@ -91,7 +91,8 @@ function tieMoves({ a, b, programs }: Change): string[] {
   );
   const only = (some: readonly string[], others: readonly string[]) =>
     inBoth.filter((name) => some.includes(name) && !others.includes(name));
-  const [joined, left] = [only(b.ties, a.ties), only(a.ties, b.ties)];
+  const joined = only(b.ties, a.ties).filter((name) => name !== b.program);
+  const left = only(a.ties, b.ties);
   return [
     ...(joined.length > 0
       ? [`now not to be told apart from the best: ${listInWords(joined)}`]
