@@ -1,5 +1,5 @@
 import { cellText } from '../notebook/formula/cellText.ts';
-import { shortValue, soughtText } from '../page/soughtText.ts';
+import { soughtText } from '../page/soughtText.ts';
 import { sweepPage } from '../page/sweepPage.ts';
 import { renderTerminal } from '../page/terminal.ts';
 import { vocabularyPage } from '../page/vocabularyPage.ts';
@@ -7,11 +7,11 @@ import { ask, vocabulary } from '../questions/ask.ts';
 import { seek } from '../questions/seek.ts';
 import { sweep } from '../questions/sweep.ts';
 import { evaluate, open } from './evaluate.ts';
-import { read, type ScenarioFile } from './files.ts';
+import { read } from './files.ts';
 import { printableLines } from './printable.ts';
 import { refuse } from './refuse.ts';
-import { putInFile } from './setOne.ts';
 import { width } from './width.ts';
+import { writeFound } from './writeFound.ts';
 
 /** Prints the value of a formula, or the names and functions that formulas have. */
 export async function answer(file: string, formula?: string): Promise<void> {
@@ -66,27 +66,6 @@ export async function find(
   process.stdout.write(`${printableLines(soughtText(found.sought))}\n`);
   if (solutions.length === 0) process.exitCode = 1;
   if (!options.write) return;
-  const [only] = solutions;
-  if (only && solutions.length === 1) {
-    await putFound(scenario, place, shortValue(only.value), formula);
-    return;
-  }
-  process.exitCode = 1;
-  process.stderr.write(
-    `nothing was written: there is ${only ? 'more than one' : 'no'} such value\n`,
-  );
-}
-
-/** Writes a found value as it was printed; with so few digits the formula may miss its goal a little. */
-async function putFound(
-  scenario: ScenarioFile,
-  place: string,
-  value: string,
-  formula: string,
-): Promise<void> {
-  const made = await putInFile(scenario, place, value);
-  if (!made?.written || !made.results) return;
-  const answered = await ask(made.results, formula);
-  if ('result' in answered)
-    process.stdout.write(`${printableLines(`${formula} is now ${cellText(answered.result)}.`)}\n`);
+  const values = solutions.map(({ value }) => value);
+  await writeFound(scenario, place, values, formula);
 }
