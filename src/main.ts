@@ -55,6 +55,15 @@ program
   );
 
 program
+  .command('trace')
+  .description('show where the answer to a formula comes from, down to lines, defaults and sources')
+  .argument('<file>', 'a scenario file')
+  .argument('<formula>', 'for example: load("deep squat", 1)')
+  .action(async (file: string, formula: string) =>
+    (await import('./commands/formulas.ts')).explain(file, formula),
+  );
+
+program
   .command('sweep')
   .description('put several values at one place of a scenario and answer formulas with each')
   .argument('<file>', 'a scenario file; it is not changed')

@@ -24,8 +24,9 @@ import {
 import { loadParser } from './notebook/formula/mathjsParser.ts';
 import { type Problem, sortProblems } from './notebook/problem.ts';
 import { measuredOf, openScenario, scenarioFrom } from './notebook/readScenario.ts';
+import { readWithIncludes } from './notebook/readWithIncludes.ts';
 import type { Program, Scenario } from './notebook/scenario.ts';
-import { type Beside, readSource, type Source } from './notebook/source.ts';
+import type { Beside, Source } from './notebook/source.ts';
 import { tableKneeExtension } from './physiology/athlete.ts';
 import { estimatedLengths } from './physiology/body.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
@@ -71,6 +72,8 @@ export interface Results extends KnownAthlete {
 export type Run =
   | {
       readonly results: Results;
+      /** The file with programs in full and formulas computed. */
+      readonly source: Source;
       /** Allowed, but worth a look. */
       readonly notes: readonly Problem[];
       /** Cells that do not lie where the coach expects them. */
@@ -88,8 +91,8 @@ export type Run =
  * @returns results, or every problem found; a file with problems yields no results at all
  */
 export async function run(file: string, text: string, beside?: Beside): Promise<Run> {
-  const { source, problems } = readSource(file, text, beside);
-  return source ? runSource(source, new Memory()) : { problems: sortProblems(problems) };
+  const { source, problems } = readWithIncludes(file, text, beside);
+  return source ? runSource(source) : { problems: sortProblems(problems) };
 }
 
 /**
@@ -97,7 +100,7 @@ export async function run(file: string, text: string, beside?: Beside): Promise<
  *
  * @param memory of earlier runs
  */
-export async function runSource(written: Source, memory: Memory): Promise<Run> {
+export async function runSource(written: Source, memory = new Memory()): Promise<Run> {
   const { source, problems } = await open(written, memory);
   return source ? evaluate(source, memory) : { problems };
 }
@@ -133,6 +136,7 @@ async function evaluate(opened: Source, memory: Memory): Promise<Run> {
   if (unshown.length > 0) return { problems: unshown };
   return {
     results: { ...results, cells: cells.results },
+    source,
     notes: [...notes, ...remarks, ...idle],
     broken: brokenExpectations(cells.results, source),
   };

@@ -85,6 +85,29 @@ describe('compare', () => {
     );
   });
 
+  it('takes included files from the revision of the scenario, and shows their lines', () => {
+    const own = join(repository, 'shared');
+    mkdirSync(join(own, 'people'), { recursive: true });
+    const who = /^athlete:\n(?: .*\n)+/m.exec(startingScenario)?.[0] ?? '';
+    writeFileSync(join(own, 'x.yaml'), startingScenario.replace(who, 'include: people/a.yaml\n'));
+    writeFileSync(join(own, 'people', 'a.yaml'), who);
+    git('add', 'shared');
+    git('commit', '--quiet', '--message', 'Keep the athlete apart');
+    writeFileSync(join(own, 'people', 'a.yaml'), who.replace('mass: 65 kg', 'mass: 70 kg'));
+    const line = who.split('\n').findIndex((one) => one.includes('mass:')) + 1;
+    const ran = compareIn(own, 'x.yaml');
+    expect(ran).toMatchObject({ status: 0, stderr: '' });
+    expect(ran.stdout).toContain(
+      `athlete.mass: 65 kg (a, line ${line} of HEAD:people/a.yaml); 70 kg (b, line ${line} of people/a.yaml)`,
+    );
+    writeFileSync(join(own, 'people', 'a.yaml'), who.replace('170 cm', '170 kg'));
+    const wrong = compareIn(own, 'x.yaml');
+    expect(wrong).toMatchObject({ status: 1, stdout: '' });
+    expect(wrong.stderr).toMatch(
+      /^people\/a\.yaml:\d+:12: stature is a length.*\n {2}stature: 170 kg\n/,
+    );
+  });
+
   it('refuses wrong calls in one plain line, exit 2', () => {
     const refused = (cwd: string, ...args: string[]) => {
       const { status, stdout, stderr } = compareIn(cwd, ...args);

@@ -124,6 +124,39 @@ describe('angle convention and units change nothing', () => {
   });
 });
 
+describe('what retests showed of an athlete', () => {
+  const withResponse = (share: string) =>
+    text.replace('training: 4 years', `training: 4 years\n  response: ${share}`);
+
+  it('multiplies the gains of every cause; 100 % changes nothing', async () => {
+    const [plain, same, half] = [
+      await resultsOf(text),
+      await resultsOf(withResponse('100 %')),
+      await resultsOf(withResponse('50 %')),
+    ];
+    const gains = (results: typeof plain) =>
+      results.scenario.programs.map(
+        ({ name }) =>
+          results.ranking.find(({ program }) => program.name === name)?.program.landing.meanGain ??
+          0,
+      );
+    expect(gains(same)).toEqual(gains(plain));
+    gains(half).forEach((gain, i) => {
+      const whole = gains(plain)[i] ?? 0;
+      // Half of every amplitude is half of the gain but for products of causes and slower loads.
+      expect(gain / whole).toBeGreaterThan(0.4);
+      expect(gain / whole).toBeLessThan(0.56);
+    });
+  });
+
+  it('is a share within reason', async () => {
+    const { problems } = await run('f.yaml', withResponse('900 %'));
+    expect(problems?.map(({ message }) => message)).toEqual([
+      'response is 900 %; a share of the forecast gains lies between 20 % and 250 %',
+    ]);
+  });
+});
+
 describe('results hang together', () => {
   it('mechanisms sum to the gain at every angle and in the target', async () => {
     const { ranking } = await resultsOf(text);

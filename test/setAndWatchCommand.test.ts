@@ -222,6 +222,23 @@ describe('watch', () => {
     expect(await listener.end()).toBe(0);
   });
 
+  it('watches the files that it includes, and set writes into them', async () => {
+    const [head = '', tail = ''] = startingScenario.split('athlete:');
+    const [her = '', rest = ''] = tail.split('tests:');
+    const included = fileOf('her.yaml', `athlete:${her}`);
+    const file = fileOf('whole.yaml', `include: her.yaml\n${head}tests:${rest}`);
+    const listener = new Listener(spawn('node', [bundle, 'watch', file]));
+    await listener.hears(/Ctrl-C ends it/);
+    const set = command('set', file, 'athlete.mass', '72 kg');
+    expect(set).toMatchObject({ status: 0, stderr: '' });
+    expect(set.stdout).toMatch(/^athlete\.mass: 65 kg → 72 kg \(line 5 of .*her\.yaml\)\.\n/);
+    expect(readFileSync(included, 'utf8')).toBe(`athlete:${her.replace('65 kg', '72 kg')}`);
+    await listener.hears(/Saved:\n- athlete\.mass: 65 kg → 72 kg \(line\s+5\s+of\s/);
+    writeFileSync(included, `athlete:${her.replace('170 cm', '170 kg')}`);
+    await listener.hears(/her\.yaml:4:12: stature is a length.*\n {2}stature: 170 kg/);
+    expect(await listener.end()).toBe(0);
+  });
+
   it('waits for a file with problems to be mended', async () => {
     const file = fileOf('mended.yaml', startingScenario.replace('170 cm', '170 kg'));
     const listener = new Listener(spawn('node', [bundle, 'watch', file]));

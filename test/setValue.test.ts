@@ -16,7 +16,7 @@ async function set(place: string, value: string, text = startingScenario) {
 async function page(place: string, value: string, width = 80) {
   const { written, change } = { change: undefined, ...(await set(place, value)) };
   if (!written) throw new Error('not written');
-  return renderTerminal(setPage(written, written.text === startingScenario, change), width);
+  return renderTerminal(setPage(written, 'f.yaml', change), width);
 }
 
 const flat = (text: string) => text.replace(/\s+/g, ' ').trim();

@@ -27,7 +27,7 @@ export async function compareTwo(
   if (!a || !b) return;
   const { compared, problems } = await compare(a, b);
   if (compared) process.stdout.write(`${renderTerminal(comparePage(compared), width())}\n`);
-  else failWith(problems, [pair.a, pair.b]);
+  else failWith(problems, [a, b]);
 }
 
 /** Prints what two programs of one scenario differ in and what each is expected to do. */
@@ -49,6 +49,6 @@ async function compareInOne(
   if (!source) return;
   const { compared, fault, problems } = await comparePrograms(source, a, b);
   if (compared) process.stdout.write(`${renderTerminal(programsPage(compared), width())}\n`);
-  else if (problems) failWith(problems, [scenario]);
+  else if (problems) failWith(problems, [source]);
   else refuse(fault);
 }

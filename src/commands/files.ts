@@ -13,6 +13,7 @@ import {
 } from 'node:fs';
 import { basename, join } from 'node:path';
 import type { Beside } from '../notebook/source.ts';
+import { besideOnDisk } from './besideOnDisk.ts';
 import { refuse } from './refuse.ts';
 
 /** A scenario file and what it holds. */
@@ -39,7 +40,7 @@ export function read(files: readonly string[]): ScenarioFile[] {
     const text = readIfThere(file);
     return text === undefined
       ? refuse(`${file} cannot be read; is the name right?`)
-      : [{ file, text }];
+      : [{ file, text, beside: besideOnDisk(file) }];
   });
 }
 

@@ -1,5 +1,4 @@
 import { setTimeout as wait } from 'node:timers/promises';
-import { readIfThere } from './files.ts';
 
 /** Milliseconds between two looks, between two looks at a file being written, and until it is gone. */
 const pace = { look: 200, settle: 60, gone: 2000 };
@@ -10,28 +9,28 @@ const pace = { look: 200, settle: 60, gone: 2000 };
  *
  * A file that is empty or missing is mostly being written just then: it counts only once it stays so.
  *
- * @param files the first is the scenario; asked for at each look
+ * @param look what the files hold, the scenario first; undefined for one that is gone
  * @param start what the scenario held when it was evaluated
  * @param saved takes what the scenario holds now, undefined if it is gone
  */
 export async function follow(
-  files: () => readonly string[],
+  look: () => Texts,
   start: string,
   saved: (text: string | undefined) => Promise<void>,
   stop: AbortSignal,
 ): Promise<void> {
-  const look = () => files().map(readIfThere);
-  let known = [start, ...look().slice(1)];
+  let known: Texts = [start, ...look().slice(1)];
   while (await isGoingOn(pace.look, stop)) {
     if (isSame(look(), known)) continue;
     const settled = await settle(look, stop);
     if (stop.aborted || isSame(settled, known)) continue;
-    known = settled;
     await saved(settled[0]);
+    // The scenario may name more files now than before.
+    known = [...settled, ...look().slice(settled.length)];
   }
 }
 
-type Texts = (string | undefined)[];
+type Texts = readonly (string | undefined)[];
 
 /** Looks until two looks in a row agree, and for longer while something is missing. */
 async function settle(look: () => Texts, stop: AbortSignal): Promise<Texts> {

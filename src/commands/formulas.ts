@@ -1,12 +1,15 @@
 import { cellText } from '../notebook/formula/cellText.ts';
+import type { FormulaFault } from '../notebook/formula/parseFormula.ts';
 import { soughtText } from '../page/soughtText.ts';
 import { sweepPage } from '../page/sweepPage.ts';
 import { renderTerminal } from '../page/terminal.ts';
+import { traceText } from '../page/traceText.ts';
 import { vocabularyPage } from '../page/vocabularyPage.ts';
 import { ask, vocabulary } from '../questions/ask.ts';
 import { seek } from '../questions/seek.ts';
 import { sweep } from '../questions/sweep.ts';
-import { evaluate, open } from './evaluate.ts';
+import { trace } from '../questions/trace/trace.ts';
+import { evaluate, evaluateWithPlaces, open } from './evaluate.ts';
 import { read } from './files.ts';
 import { printableLines } from './printable.ts';
 import { refuse } from './refuse.ts';
@@ -23,12 +26,22 @@ export async function answer(file: string, formula?: string): Promise<void> {
     return;
   }
   const found = await ask(results, formula);
-  if ('fault' in found) {
-    const { message, hint } = found.fault;
-    refuse(`the formula ${message}${hint === undefined ? '' : `\n  hint: ${hint}`}`);
-    return;
-  }
-  process.stdout.write(`${printableLines(cellText(found.result))}\n`);
+  if ('fault' in found) refuseFormula(found.fault);
+  else process.stdout.write(`${printableLines(cellText(found.result))}\n`);
+}
+
+/** Prints the tree behind a formula's answer, down to lines of the file and sources. */
+export async function explain(file: string, formula: string): Promise<void> {
+  const [scenario] = read([file]);
+  const known = scenario && (await evaluateWithPlaces(scenario));
+  if (!known) return;
+  const found = await trace(known.results, known.source, formula);
+  if ('fault' in found) refuseFormula(found.fault);
+  else process.stdout.write(`${printableLines(traceText(found.tree, file, width()))}\n`);
+}
+
+function refuseFormula({ message, hint }: FormulaFault): void {
+  refuse(`the formula ${message}${hint === undefined ? '' : `\n  hint: ${hint}`}`);
 }
 
 /** Prints a table of what formulas come to with several values at one place. */

@@ -1,7 +1,8 @@
 import { dirname } from 'node:path';
+import type { Source } from '../notebook/source.ts';
 import { setPage } from '../page/setPage.ts';
 import { renderTerminal } from '../page/terminal.ts';
-import { type SetValue, setValue } from '../questions/setValue.ts';
+import { type SetValue, setValue, type Written } from '../questions/setValue.ts';
 import { failWith, open, printProblems } from './evaluate.ts';
 import { read, readIfThere, type ScenarioFile, writeWhole } from './files.ts';
 import { refuse } from './refuse.ts';
@@ -32,27 +33,28 @@ export async function putInFile(
     return undefined;
   }
   if (made.problems) {
-    failWith(made.problems, [{ ...scenario, text: made.text }]);
+    failWith(made.problems, [made]);
     process.stderr.write(`${file} was left as it is\n`);
     return undefined;
   }
-  if (!isWritten(scenario, made.written.text)) return undefined;
-  const page = setPage(made.written, made.written.text === source.text, made.change);
-  process.stdout.write(renderTerminal(page, width()));
-  printProblems(made.remarks, [{ file, text: made.written.text }]);
+  const { written } = made;
+  if (!isWritten(written, source)) return undefined;
+  process.stdout.write(renderTerminal(setPage(written, file, made.change), width()));
+  printProblems(made.remarks, [written.source]);
   if (!made.results) process.exitCode = 1;
   return made;
 }
 
-/** Writes a new text if the file still holds the old one; a byte order mark stays. */
-function isWritten({ file, text }: ScenarioFile, next: string): boolean {
-  const mark = text.startsWith('\ufeff') ? '\ufeff' : '';
-  if (mark + next === text) return true;
-  if (text.includes('\ufffd'))
-    return isRefused(`${file} has signs that are not UTF-8; save it as UTF-8 first`);
-  if (readIfThere(file) !== text)
+/** Writes a file's new text if it still holds the old one; a byte order mark stays. */
+function isWritten({ file, text, isSame }: Written, { texts }: Source): boolean {
+  if (isSame) return true;
+  const now = readIfThere(file) ?? '';
+  const mark = now.startsWith('\ufeff') ? '\ufeff' : '';
+  if (now.slice(mark.length) !== texts.get(file))
     return isRefused(`${file} was saved by someone else meanwhile; run this again`);
-  return writeWhole(dirname(file), file, mark + next, 'is it write-protected?');
+  if (now.includes('\ufffd'))
+    return isRefused(`${file} has signs that are not UTF-8; save it as UTF-8 first`);
+  return writeWhole(dirname(file), file, mark + text, 'is it write-protected?');
 }
 
 function isRefused(message: string): false {

@@ -1,11 +1,10 @@
-import { dirname, join } from 'node:path';
 import type { Beside } from '../notebook/source.ts';
 import { changePage } from '../page/changePage.ts';
 import { shortReport } from '../page/fullReport.ts';
 import { renderTerminal } from '../page/terminal.ts';
 import { Session, type Turn } from '../questions/session.ts';
 import { printProblems } from './evaluate.ts';
-import { read } from './files.ts';
+import { read, readIfThere } from './files.ts';
 import { follow } from './follow.ts';
 import { width } from './width.ts';
 
@@ -13,13 +12,13 @@ import { width } from './width.ts';
 export async function watch(file: string): Promise<void> {
   const [scenario] = read([file]);
   if (!scenario) return;
-  const { beside, named } = remembering(dirname(file), scenario.beside);
+  const { beside, lookBeside } = remembering(scenario.beside);
   const session = new Session(file, beside);
   const tell = async (text: string) => {
     const turn = await session.next(text);
     process.stdout.write(turnText(turn));
     const problems = turn.kind === 'problems' ? turn.problems : turn.remarks;
-    printProblems(problems, [{ file, text }]);
+    printProblems(problems, [turn]);
   };
   await tell(scenario.text);
   process.stderr.write(`watching ${file}; Ctrl-C ends it\n`);
@@ -27,7 +26,7 @@ export async function watch(file: string): Promise<void> {
     if (text === undefined) process.stderr.write(`\n${file} is gone; waiting for it\n`);
     else await tell(text);
   };
-  await follow(() => [file, ...named], scenario.text, saved, ended());
+  await follow(() => [readIfThere(file), ...lookBeside()], scenario.text, saved, ended());
 }
 
 /** What one text of the file is worth saying; problems go elsewhere. */
@@ -44,15 +43,19 @@ export function turnText(turn: Turn): string {
   }
 }
 
-/** Reads files that a scenario names, and keeps their names: they are to be watched too. */
-function remembering(folder: string, beside?: Beside) {
+/** Reads files that a scenario names, and reads them again: they are watched too. */
+function remembering(beside: Beside = (name) => ({ fault: `${name} cannot be read` })) {
   const named = new Set<string>();
-  if (!beside) return { beside, named };
-  const noting: Beside = (path) => {
-    named.add(join(folder, path));
-    return beside(path);
+  const noting: Beside = (name) => {
+    named.add(name);
+    return beside(name);
   };
-  return { beside: noting, named };
+  const lookBeside = () =>
+    [...named].map((name) => {
+      const found = beside(name);
+      return 'text' in found ? found.text : undefined;
+    });
+  return { beside: noting, lookBeside };
 }
 
 /** Aborted by Ctrl-C, by a polite kill, and when nobody reads any more. */

@@ -3,7 +3,6 @@ import { demandOf } from '../mechanics/demand.ts';
 import { standardGravity } from '../mechanics/forces.ts';
 import type { Lift, MuscledJoint } from '../mechanics/lift.ts';
 import { type Exponents, plain } from '../notebook/formula/dimensions.ts';
-import type { DescribedFunction } from '../notebook/formula/library.ts';
 import { FormulaError, number, type Value } from '../notebook/formula/values.ts';
 import type { Measured } from '../notebook/scenario.ts';
 import { toDegrees, toRadians } from '../numeric/degrees.ts';
@@ -17,7 +16,15 @@ import { lifts } from '../tables/lifts.ts';
 import type { MuscleJoint } from '../tables/muscleRow.ts';
 import { muscles } from '../tables/muscles.ts';
 import { turnAngle } from './angleConvention.ts';
-import { asNumber, asText, modelFunction, named, orNone } from './modelFunction.ts';
+import {
+  asNumber,
+  asText,
+  type ModelFunction,
+  modelFunction,
+  named,
+  orNone,
+} from './modelFunction.ts';
+import type { Step } from './step.ts';
 
 export const mass: Exponents = [1, 0, 0, 0];
 export const length: Exponents = [0, 1, 0, 0];
@@ -57,12 +64,19 @@ export const athleteCalls: readonly string[] = [
   'fibre_length',
 ];
 
+const body: Step = { step: 'body' };
+const curve = (action: Value | undefined): Step => ({ step: 'curve', action: String(action) });
+const liftStep = (lift: Value | undefined): Step => ({ step: 'lift', lift: String(lift) });
+const muscleSteps = ([muscle, joint]: readonly Value[]): readonly Step[] => [
+  { step: 'muscle', muscle: String(muscle), joint: String(joint) },
+];
+
 /** What formulas may ask of the athlete before training. */
-export function athleteFunctions(results: AskedAthlete): readonly DescribedFunction[] {
+export function athleteFunctions(results: AskedAthlete): readonly ModelFunction[] {
   return [...strengthFunctions(results), ...liftFunctions(results), ...muscleFunctions(results)];
 }
 
-function strengthFunctions(results: AskedAthlete): DescribedFunction[] {
+function strengthFunctions(results: AskedAthlete): ModelFunction[] {
   const { athlete, scenario } = results;
   const { convention } = scenario;
   const strongest = (name: Value | undefined) => {
@@ -85,6 +99,7 @@ function strengthFunctions(results: AskedAthlete): DescribedFunction[] {
         return atAngle(by, turnAngle(convention, joint, Number(at)));
       },
       example: { formula: 'torque("knee extension", 90 deg)' },
+      rests: ([action]) => [curve(action)],
     }),
     modelFunction({
       name: 'peak',
@@ -93,6 +108,7 @@ function strengthFunctions(results: AskedAthlete): DescribedFunction[] {
       returns: () => number(torque),
       run: ([name]) => strongest(name).torque,
       example: { formula: 'peak("knee extension")' },
+      rests: ([action]) => [curve(action)],
     }),
     modelFunction({
       name: 'peak_angle',
@@ -104,6 +120,7 @@ function strengthFunctions(results: AskedAthlete): DescribedFunction[] {
         return turnAngle(convention, joint, at);
       },
       example: { formula: 'peak_angle("knee extension")' },
+      rests: ([action]) => [curve(action)],
     }),
     modelFunction({
       name: 'angles',
@@ -115,6 +132,7 @@ function strengthFunctions(results: AskedAthlete): DescribedFunction[] {
         return reachOf(action, results).map((at) => turnAngle(convention, joint, at));
       },
       example: { formula: 'max(angles("knee extension"))', gives: '125 deg' },
+      rests: () => [body],
     }),
     modelFunction({
       name: 'segment',
@@ -123,6 +141,7 @@ function strengthFunctions(results: AskedAthlete): DescribedFunction[] {
       returns: () => number(length),
       run: ([name]) => named('segment', name, segmentsOf(results)).metres,
       example: { formula: 'segment("thigh")', gives: '0.41 m' },
+      rests: () => [body],
     }),
   ];
 }
@@ -140,7 +159,7 @@ function segmentsOf({ athlete: { body } }: AskedAthlete) {
   ];
 }
 
-function liftFunctions(results: AskedAthlete): DescribedFunction[] {
+function liftFunctions(results: AskedAthlete): ModelFunction[] {
   const { athlete, scenario } = results;
   const known = [...lifts, ...scenario.lifts];
   const liftOf = (name: Value | undefined) => named('lift', name, known);
@@ -172,6 +191,7 @@ function liftFunctions(results: AskedAthlete): DescribedFunction[] {
       returns: () => number(mass),
       run: ([name, to, from]) => single(name, to, from).load,
       example: { formula: 'best("back squat", 110 deg)', gives: '85 kg' },
+      rests: ([lift]) => [liftStep(lift)],
     }),
     modelFunction({
       name: 'sticking',
@@ -183,6 +203,7 @@ function liftFunctions(results: AskedAthlete): DescribedFunction[] {
         return turnAngle(scenario.convention, lift.leading, at.angle);
       },
       example: { formula: 'sticking("back squat", 110 deg)' },
+      rests: ([lift]) => [liftStep(lift)],
     }),
     modelFunction({
       name: 'demand',
@@ -196,6 +217,7 @@ function liftFunctions(results: AskedAthlete): DescribedFunction[] {
         return torques[jointIn(lift, joint)] ?? 0;
       },
       example: { formula: 'demand("back squat", 90 deg, 60 kg)' },
+      rests: ([lift]) => [liftStep(lift)],
     }),
     modelFunction({
       name: 'effort',
@@ -209,6 +231,7 @@ function liftFunctions(results: AskedAthlete): DescribedFunction[] {
         return leastEffort(asked(lift, at, Number(load)), restingCapacity(athlete)) / strength;
       },
       example: { formula: 'effort("back squat", 90 deg, 60 kg)' },
+      rests: ([lift]) => [liftStep(lift)],
     }),
     modelFunction({
       name: 'lever',
@@ -222,6 +245,7 @@ function liftFunctions(results: AskedAthlete): DescribedFunction[] {
         return (at61 - at60) / standardGravity;
       },
       example: { formula: 'lever("back squat", 90 deg)' },
+      rests: ([lift]) => [liftStep(lift)],
     }),
   ];
 }
@@ -233,7 +257,7 @@ function jointIn(lift: Lift, name: Value | undefined): MuscledJoint {
   return named(`joint of the ${lift.name}`, name, joints).name;
 }
 
-function muscleFunctions({ scenario }: AskedAthlete): DescribedFunction[] {
+function muscleFunctions({ scenario }: AskedAthlete): ModelFunction[] {
   const parameters = [asText('muscle'), asText('joint'), asNumber('angle', angle)];
   const posture = ([name, joint, at]: readonly Value[]) => {
     const muscle = named('muscle', name, muscles);
@@ -253,6 +277,7 @@ function muscleFunctions({ scenario }: AskedAthlete): DescribedFunction[] {
         return Math.abs(tendonArmAt(muscle, over, deg));
       },
       example: { formula: 'tendon_arm("vastus lateralis", "knee", 60 deg)' },
+      rests: muscleSteps,
     }),
     modelFunction({
       name: 'fibre_length',
@@ -265,6 +290,7 @@ function muscleFunctions({ scenario }: AskedAthlete): DescribedFunction[] {
         return operatingLength(muscle, { [over]: deg }, 1);
       },
       example: { formula: 'fibre_length("vastus lateralis", "knee", 90 deg)' },
+      rests: muscleSteps,
     }),
   ];
 }

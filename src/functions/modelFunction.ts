@@ -8,6 +8,7 @@ import {
   type Value,
   type ValueType,
 } from '../notebook/formula/values.ts';
+import type { Step } from './step.ts';
 
 /** One argument of a function: its name in the printed table, and what it must be. */
 interface Parameter {
@@ -20,6 +21,11 @@ export const asText = (name: string): Parameter => ({ name, is: 'text' });
 export const asNumber = (name: string, is: Exponents): Parameter => ({ name, is });
 export const asList = (name: string): Parameter => ({ name, is: 'list' });
 export const orNone = (parameter: Parameter): Parameter => ({ ...parameter, optional: true });
+
+/** A function of the model, with the steps of the model that its answer rests on. */
+export interface ModelFunction extends DescribedFunction {
+  readonly rests: (args: readonly Value[]) => readonly Step[];
+}
 
 /**
  * A function of the model that formulas may call, from a description of its arguments.
@@ -34,8 +40,9 @@ export function modelFunction(described: {
   readonly returns: (args: readonly ValueType[]) => NumberType;
   readonly run: (args: readonly Value[]) => number | readonly number[];
   readonly example: DescribedFunction['example'];
-}): DescribedFunction {
-  const { name, parameters, gives, returns, run, example } = described;
+  readonly rests: ModelFunction['rests'];
+}): ModelFunction {
+  const { name, parameters, gives, returns, run, example, rests } = described;
   const takes = parameters
     .map((parameter) => (parameter.optional ? `[${parameter.name}]` : parameter.name))
     .join(', ');
@@ -45,6 +52,7 @@ export function modelFunction(described: {
     gives,
     example,
     run,
+    rests,
     typeOf: (args) => {
       const least = parameters.filter(({ optional }) => !optional).length;
       if (args.length < least || args.length > parameters.length)

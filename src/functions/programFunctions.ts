@@ -7,7 +7,16 @@ import type { ProgramResult, Results } from '../run.ts';
 import { actions } from '../tables/actions.ts';
 import { turnAngle } from './angleConvention.ts';
 import { angle, mass, reachOf, time } from './athleteFunctions.ts';
-import { asList, asNumber, asText, modelFunction, named, orNone } from './modelFunction.ts';
+import {
+  asList,
+  asNumber,
+  asText,
+  type ModelFunction,
+  modelFunction,
+  named,
+  orNone,
+} from './modelFunction.ts';
+import type { Step } from './step.ts';
 
 /** Names of the functions below: what they ask is known when the programs have been computed. */
 export const programCalls: readonly string[] = [
@@ -21,7 +30,7 @@ export const programCalls: readonly string[] = [
 ];
 
 /** What formulas may ask of the programs: of one by its name, or of all in the file's order. */
-export function programFunctions(results: Results): readonly DescribedFunction[] {
+export function programFunctions(results: Results): readonly ModelFunction[] {
   const { scenario, ranking, question } = results;
   const inOrder = scenario.programs.flatMap(({ name }) =>
     ranking.flatMap(({ program }) => (program.name === name ? [program] : [])),
@@ -30,11 +39,19 @@ export function programFunctions(results: Results): readonly DescribedFunction[]
   const { joint } = actions[question.action];
   const flexion = (at: Value | undefined) => turnAngle(scenario.convention, joint, Number(at));
   const reach = reachOf(question.action, results);
+  /** The step of one program, or of every one where none is named. */
+  const each =
+    (step: 'program' | 'forecast') =>
+    ([name]: readonly Value[]): readonly Step[] =>
+      inOrder
+        .filter((program) => name === undefined || program.name === name)
+        .map((program) => ({ step, program: program.name }));
   const ofEach = (
     name: string,
     gives: string,
     returns: typeof time,
     of: (program: ProgramResult) => number,
+    step: 'program' | 'forecast',
     shown: DescribedFunction['example'],
   ) =>
     modelFunction({
@@ -44,6 +61,7 @@ export function programFunctions(results: Results): readonly DescribedFunction[]
       returns: (args) => number(returns, args.length === 0),
       run: ([program]) => (program === undefined ? inOrder.map(of) : of(programOf(program))),
       example: shown,
+      rests: each(step),
     });
   return [
     modelFunction({
@@ -57,20 +75,36 @@ export function programFunctions(results: Results): readonly DescribedFunction[]
         return atAngle(ratio, flexion(at)) - 1;
       },
       example: { formula: 'gain("long holds", 90 deg)' },
+      rests: each('forecast'),
     }),
-    ofEach('target_gain', 'mean gain inside the target', plain, ({ landing }) => landing.meanGain, {
-      formula: 'target_gain("long holds")',
-    }),
+    ofEach(
+      'target_gain',
+      'mean gain inside the target',
+      plain,
+      ({ landing }) => landing.meanGain,
+      'forecast',
+      {
+        formula: 'target_gain("long holds")',
+      },
+    ),
     ofEach(
       'hit_share',
       'part of all torque gained that lies inside the target',
       plain,
       ({ landing }) => landing.hitShare,
+      'forecast',
       { formula: 'hit_share("long holds")' },
     ),
-    ofEach('minutes', 'training time a week', time, ({ minutesPerWeek }) => 60 * minutesPerWeek, {
-      formula: 'minutes("long holds")',
-    }),
+    ofEach(
+      'minutes',
+      'training time a week',
+      time,
+      ({ minutesPerWeek }) => 60 * minutesPerWeek,
+      'program',
+      {
+        formula: 'minutes("long holds")',
+      },
+    ),
     modelFunction({
       name: 'dose',
       parameters: [asText('program'), asNumber('from', angle), asNumber('to', angle)],
@@ -84,6 +118,7 @@ export function programFunctions(results: Results): readonly DescribedFunction[]
         return first ? sumOver(first.dynamic, range) + sumOver(first.isometric, range) : 0;
       },
       example: { formula: 'dose("long holds", 75 deg, 100 deg)' },
+      rests: each('forecast'),
     }),
     modelFunction({
       name: 'load',
@@ -101,6 +136,7 @@ export function programFunctions(results: Results): readonly DescribedFunction[]
         );
       },
       example: { formula: 'load("deep squat", 1)' },
+      rests: each('program'),
     }),
     modelFunction({
       name: 'at',
@@ -116,6 +152,7 @@ export function programFunctions(results: Results): readonly DescribedFunction[]
         return interpolated(reach, values, flexion(where));
       },
       example: { formula: 'at(gain("long holds"), 90 deg)' },
+      rests: () => [],
     }),
   ];
 }

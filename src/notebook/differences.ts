@@ -10,6 +10,8 @@ export interface Said {
   readonly text: string;
   /** From 1. */
   readonly line: number;
+  /** Left out where it stands in the scenario itself, not in a file that it includes. */
+  readonly file?: string;
 }
 
 /** A place at which two files differ; a side that says nothing there is left out. */
@@ -105,7 +107,9 @@ function side(name: 'a' | 'b', source: Source, path: Path): Partial<Record<'a' |
   const last = path.at(-1);
   const above = valueAt(source.value, path.slice(0, -1));
   if (last !== undefined && !has(above, last)) return {};
-  return { [name]: { text: saidText(valueAt(source.value, path)), line: source.at(path).line } };
+  const { file, line } = source.at(path);
+  const elsewhere = file === source.file ? {} : { file };
+  return { [name]: { text: saidText(valueAt(source.value, path)), line, ...elsewhere } };
 }
 
 /** A value on one line; a group or list in braces, cut short if it is long. */

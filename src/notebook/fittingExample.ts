@@ -31,9 +31,12 @@ export function fittingExample(path: Path, file: unknown, example: unknown): unk
 
 const turned: ReadonlySet<string> = new Set(['knee', 'hip', 'elbow']);
 
+/** Names beside which an end of a range stands, in work, tests and findings of studies. */
+const heads = ['lift', 'hold', 'isokinetic', 'action', 'isometric', 'single', 'repetition maximum'];
+
 /** The joint and range (degrees of flexion) of the lift or action that a group names. */
 function knownRange(group: unknown, file: unknown) {
-  const named = ['lift', 'hold', 'isokinetic', 'action'].flatMap((key) => {
+  const named = heads.flatMap((key) => {
     const value = valueAt(group, [key]);
     return typeof value === 'string' ? [value] : [];
   })[0];

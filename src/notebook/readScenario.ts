@@ -16,14 +16,16 @@ import { readMachines } from './readMachines.ts';
 import { readNotebook } from './readNotebook.ts';
 import type { AngleAt, Standing } from './readPlace.ts';
 import { readPrograms } from './readPrograms.ts';
+import { readStudy } from './readStudy.ts';
 import { readSubject } from './readSubject.ts';
 import { readTarget } from './readTarget.ts';
 import { readTests } from './readTests.ts';
+import { readWithIncludes } from './readWithIncludes.ts';
 import type { Measured, Path, Scenario } from './scenario.ts';
 import { type ScenarioFile, scenarioSchema } from './schema.ts';
 import { valueAt } from './schemaAt.ts';
 import { shapeProblems } from './shapeProblems.ts';
-import { readSource, type Source } from './source.ts';
+import type { Source } from './source.ts';
 import { tooManyCalls, tooMuchTraining } from './tooMuch.ts';
 import { unitTable } from './unitTable.ts';
 
@@ -62,7 +64,7 @@ export async function readScenario(
   text: string,
   angleAt?: AngleAt,
 ): Promise<ReadScenario> {
-  const { source: written, problems: faults } = readSource(file, text);
+  const { source: written, problems: faults } = readWithIncludes(file, text);
   if (faults) return { problems: sortProblems(faults) };
   const { source, problems } = openScenario(written);
   return source ? scenarioFrom(source, angleAt) : { problems };
@@ -185,6 +187,10 @@ function convert(
     ...optional('minutesPerWeek', draft.limits?.['minutes per week']),
     cells: readCells(reading, draft.cells),
     ...optional('notebook', draft.notebook && readNotebook(reading, draft.notebook)),
+    ...optional(
+      'study',
+      draft.study && readStudy(reading, draft.study, { lifts, kneeLimit: standing.kneeLimit }),
+    ),
     programs: readPrograms(reading, draft.programs, { ...standing, tested, lifts, equipment }),
   });
 }

@@ -6,6 +6,7 @@
 
 import type { Lift, MuscledJoint } from '../mechanics/lift.ts';
 import type { NotebookBlock } from './blocks.ts';
+import type { Study } from './study.ts';
 
 export type Metre = number;
 export type Kilogram = number;
@@ -53,6 +54,8 @@ export interface Subject {
   readonly lengths: Readonly<Partial<Record<BodyLength, Metre>>>;
   readonly trainingYears: number;
   readonly limits: Readonly<Partial<Record<LimitName, Radian>>>;
+  /** Share of the forecast gains that the athlete made so far; 1 if left out. */
+  readonly response?: Fraction;
   readonly path: Path;
 }
 
@@ -269,4 +272,6 @@ export interface Scenario {
   readonly cells: readonly Cell[];
   /** The coach's own order of the report, in place of the standard one. */
   readonly notebook?: readonly NotebookBlock[];
+  /** The published study whose training groups the programs are. */
+  readonly study?: Study;
 }

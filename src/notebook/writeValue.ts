@@ -1,19 +1,24 @@
 import { isDeepStrictEqual } from 'node:util';
+import { besideName } from './besideName.ts';
 import { changedAt, newChange } from './changeEntry.ts';
 import { saidText, withSaid } from './differences.ts';
 import { placeInText } from './placeInText.ts';
 import type { Problem } from './problem.ts';
 import { withWholePrograms } from './programLikes.ts';
+import { readWithIncludes } from './readWithIncludes.ts';
 import { renderings, unquoted } from './renderings.ts';
 import { nodesOf, scalarAt } from './scalarAt.ts';
 import type { Path } from './scenario.ts';
 import { valueAt } from './schemaAt.ts';
-import { readSource, type Source } from './source.ts';
+import type { Beside, Source } from './source.ts';
 
 /** A file with one value changed. */
 export interface Written {
-  /** Without a byte order mark, as in `Source`. */
+  /** The one that holds the value: the scenario, or a file that it includes. */
+  readonly file: string;
+  /** Of that file, without a byte order mark as in `Source`. */
   readonly text: string;
+  readonly isSame: boolean;
   readonly source: Source;
   readonly place: string;
   /** Both on one line, cut short if long. */
@@ -30,7 +35,7 @@ export type WriteResult =
   /** Of the file as it would be. */
   | {
       readonly problems: readonly Problem[];
-      readonly text: string;
+      readonly texts: Source['texts'];
       readonly written?: undefined;
       readonly fault?: undefined;
     };
@@ -41,6 +46,9 @@ interface Spot {
   readonly path: Path;
   readonly wholePath: Path;
   readonly was: unknown;
+  /** The file that holds it, and its text. */
+  readonly file: string;
+  readonly text: string;
 }
 
 /**
@@ -59,9 +67,9 @@ export function writeValue(source: Source, place: string, value: string): WriteR
   const found = direct ? { place: direct } : placeInText(whole, place);
   if (!found.place) return { fault: found.fault };
   const { path } = found.place;
-  const spot = { place, path, wholePath: path, was: valueAt(whole.value, path) };
-  const home = whole.at(path).file;
-  if (home !== source.file) return { fault: `${place} is written in ${home}; set it there` };
+  const { file } = source.at(path);
+  const text = source.texts.get(file) ?? '';
+  const spot = { place, path, wholePath: path, was: valueAt(whole.value, path), file, text };
   if (direct) return replace(source, { ...spot, was: valueAt(source.value, path) }, value);
   const [, name, ...inside] = path;
   const changed = changedAt(source.value, String(name), inside);
@@ -77,7 +85,7 @@ export function writeValue(source: Source, place: string, value: string): WriteR
 const newlineOf = (text: string) => (text.includes('\r\n') ? '\r\n' : '\n');
 
 function replace(source: Source, spot: Spot, value: string): WriteResult {
-  const { text } = source;
+  const { text } = spot;
   const node = scalarAt(nodesOf(text), spot.path);
   const [start, end] = node?.range ?? [0, 0];
   if (!node || end === start) return { fault: byHand(spot.place, value) };
@@ -90,7 +98,7 @@ function replace(source: Source, spot: Spot, value: string): WriteResult {
 }
 
 function insert(source: Source, spot: Spot, name: string, inside: Path, value: string) {
-  const { text } = source;
+  const { text } = spot;
   const entry = newChange(text, nodesOf(text), name, inside, newlineOf(text));
   if (!entry) return { fault: byHand(spot.place, value) };
   const [before, after] = entry.around;
@@ -110,12 +118,22 @@ function firstGood(
 ): WriteResult {
   let unread: WriteResult | undefined;
   for (const text of texts) {
-    const { source: next, problems } = readSource(source.file, text, source.beside);
-    if (!next) unread = { problems, text };
+    const { source: next, problems, texts } = withText(source, spot.file, text);
+    if (!next) unread = { problems, texts };
     else if (isOnlyChange(source, next, spot, wanted))
       return written(source, next, spot, spot.path);
   }
   return unread ?? { fault: byHand(spot.place, String(wanted)) };
+}
+
+/** The scenario with another text of one of its files. */
+function withText({ file: own, text: ownText, beside }: Source, file: string, text: string) {
+  if (file === own) return readWithIncludes(own, text, beside);
+  const other: Beside = (name) =>
+    besideName(own, name) === file
+      ? { text }
+      : (beside?.(name) ?? { fault: `${name} cannot be read` });
+  return readWithIncludes(own, ownText, other);
 }
 
 const byHand = (place: string, value: string) =>
@@ -153,26 +171,30 @@ const isSaid = (said: unknown, wanted: unknown) =>
     ? said.replace(/\n+$/, '') === wanted.replace(/\n+$/, '')
     : Object.is(said, wanted);
 
-function written(old: Source, next: Source, { place, was, wholePath }: Spot, path: Path) {
-  const [group, name] = wholePath;
-  const [before, after] = [old, next].map((source) =>
-    Object(Object(withWholePrograms(source).source.value).programs),
-  );
-  const alike =
-    group === 'programs'
-      ? Object.keys(after).filter(
-          (one) => one !== name && !isDeepStrictEqual(before[one], after[one]),
-        )
-      : [];
+function written(old: Source, next: Source, spot: Spot, path: Path) {
+  const { place, was, wholePath, file } = spot;
+  const text = next.texts.get(file) ?? '';
   return {
     written: {
-      text: next.text,
+      file,
+      text,
+      isSame: text === spot.text,
       source: next,
       place,
       before: saidText(was),
       after: saidText(valueAt(next.value, path)),
       line: next.at(path).line,
-      alike,
+      alike: changedBeside(old, next, wholePath),
     },
   };
+}
+
+/** Programs other than that of a path which differ between two files, once they are put in full. */
+function changedBeside(old: Source, next: Source, [group, name]: Path): string[] {
+  if (group !== 'programs') return [];
+  const [before, after] = [old, next].map((source) =>
+    Object(valueAt(withWholePrograms(source).source.value, ['programs'])),
+  );
+  const others = Object.keys(after).filter((one) => one !== name);
+  return others.filter((one) => !isDeepStrictEqual(before[one], after[one]));
 }

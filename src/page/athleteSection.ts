@@ -144,6 +144,11 @@ function assumptions(results: Results): string[] {
       ? `Lengths of ${listInWords(estimatedLengths)} are estimated from stature; segment masses are ${subject.reference === 'pooled' ? 'a table for both sexes together' : `the ${subject.reference} table's`}.`
       : 'All segment lengths are measured; segment masses are from a table.',
     trainingSentence(athlete.trained, subject.trainingYears),
+    ...(subject.response === undefined
+      ? []
+      : [
+          `This athlete is given ${percent(subject.response)} of those gains, as earlier retests showed (weak evidence: the same person may respond otherwise next time).`,
+        ]),
     'Strength of muscles that were not tested comes from tables by body mass, corrected together with the tested lifts; for the hip extensors the tables differ twofold.',
     ...(results.question.action === 'knee extension' ? [unexplained(results)] : borrowed(results)),
     `The "give or take" is the model’s typical miss on the groups it was fitted to (${percent(gainMiss.value)} of the gain), not an interval for this athlete; differences under ${percent(contrastMiss.value)} of the better gain count as ties.`,

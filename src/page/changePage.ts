@@ -28,7 +28,8 @@ export const unheaded = (blocks: readonly Block[]): Report => ({
 function placeText({ place, a, b }: Difference): string {
   const where = place || 'the whole file';
   if (!b) return `${where}: taken out (was ${a?.text ?? 'empty'})`;
-  return `${where}: ${a ? `${a.text} → ` : 'new, '}${b.text} (line ${b.line})`;
+  const home = b.file === undefined ? '' : ` of ${b.file}`;
+  return `${where}: ${a ? `${a.text} → ` : 'new, '}${b.text} (line ${b.line}${home})`;
 }
 
 /** The best program before and now, then every other number that moved as far as it is shown. */

@@ -111,5 +111,8 @@ function differenceBlock(differences: readonly Difference[]): Block {
       };
 }
 
-const located = (name: string, side?: Said) =>
-  side ? `${side.text} (${name}, line ${side.line})` : `${notThere} (${name})`;
+function located(name: string, side?: Said): string {
+  if (!side) return `${notThere} (${name})`;
+  const where = side.file === undefined ? '' : ` of ${side.file}`;
+  return `${side.text} (${name}, line ${side.line}${where})`;
+}

@@ -1,24 +1,17 @@
 import type { Results } from '../run.ts';
-import { adaptation, fittedStudies } from '../tables/adaptation.ts';
-import { chainMassSource, rubberModulus } from '../tables/chainsAndBands.ts';
-import { loweringStrength } from '../tables/movingStrength.ts';
+import { fittedStudies } from '../tables/adaptation.ts';
 import {
-  activeShortening,
-  kneeExtensorTendonArm,
-  restingStretch,
-  sarcomereCorners,
-  specificTension,
-} from '../tables/quadriceps.ts';
-import { repetitionChart } from '../tables/repetitionChart.ts';
-import type { Sourced } from '../tables/sourced.ts';
-import {
-  coactivation,
-  hipExtensionPerKg,
-  kneeExtensionPerKg,
-  kneeExtensionShape,
-  neuralDrive,
-  strengthCurves,
-} from '../tables/strength.ts';
+  adaptationRows,
+  bodyRows,
+  chainRow,
+  curveRows,
+  kneeMuscleRows,
+  loweringRow,
+  muscleRows,
+  repetitionRow,
+  rubberRow,
+  type TableRow,
+} from '../tables/rowsBehind.ts';
 import type { Section } from './report.ts';
 import { isRubberEstimate } from './rigWords.ts';
 import { listInWords, newtonMetres, percent } from './words.ts';
@@ -75,72 +68,46 @@ export function wordSection(): Section {
   };
 }
 
-/** A row of the table of sources. */
-export type SourceRow = readonly [what: string, from: Pick<Sourced, 'source' | 'known'>];
+/** The hip, the knee and the ankle carry most lifts, whatever the target. */
+const legActions = ['hip extension', 'knee extension', 'ankle plantarflexion'] as const;
 
-/** Tables only the knee’s own forecast rests on. */
-const kneeRows: readonly SourceRow[] = [
-  ['shape of knee extension torque', kneeExtensionShape],
-  ['quadriceps areas', { source: 'Narici 1992, Eur J Appl Physiol 65:438', known: 'read' }],
-  ['tendon lever at the knee', kneeExtensorTendonArm],
-  ['fibre stretch by angle', restingStretch],
-  ['fibre shortening when active', activeShortening],
-];
-
-/** Tables any forecast rests on: the body, every lift’s muscles, growth and drive. */
-const rows: readonly SourceRow[] = [
-  [
-    'segment masses and centres',
-    {
-      source:
-        'de Leva 1996, J Biomech 29:1223; Dempster 1955 in Winter 2009; lengths Drillis and Contini 1966',
-      known: 'read',
-    },
-  ],
-  ['hip extension torque', hipExtensionPerKg.male],
-  ['knee extension torque', kneeExtensionPerKg.male],
-  ['ankle plantarflexion torque', strengthCurves['ankle plantarflexion'].perKg.male],
-  [
-    'fibre lengths and pennation',
-    {
-      source: 'Ward 2009, Clin Orthop 467:1074; arm muscles Holzbaur 2005, Ann Biomed Eng 33:829',
-      known: 'recalled',
-    },
-  ],
-  ['force per area', specificTension],
-  ['length–tension corners', sarcomereCorners],
-  ['share the will can use', neuralDrive.trained],
-  ['antagonists', coactivation],
-  ['strength while lowering', loweringStrength],
-  ['repetitions by load', repetitionChart],
-  ['gains of neural drive', adaptation.driveAmplitude],
-  ['growth', adaptation.growthAmplitude],
-  ['sarcomeres in series', adaptation.seriesLong],
-  ['practice of a lift', adaptation.practiceAmplitude],
+/** Tables any forecast rests on: the body, every lift’s muscles, drive, growth and practice. */
+const rows: readonly TableRow[] = [
+  bodyRows.masses,
+  bodyRows.lengths,
+  ...muscleRows,
+  loweringRow,
+  repetitionRow,
+  ...[
+    adaptationRows.drive,
+    adaptationRows.growth,
+    adaptationRows.series,
+    adaptationRows.practice,
+  ].flatMap(([first]) => (first ? [first] : [])),
 ];
 
 /** Tables of chains and rubber, where a program uses them. */
-function rigRows({ scenario, ranking }: Results): SourceRow[] {
+function rigRows({ scenario, ranking }: Results): TableRow[] {
   const lifts = ranking.flatMap(({ program }) =>
     program.program.work.filter((work) => work.kind === 'lift'),
   );
   const linked = lifts.some(({ chains = '' }) => 'link' in (scenario.chains[chains]?.weight ?? {}));
   const rubber = lifts.some((work) => isRubberEstimate(work, scenario));
-  return [
-    ...(linked ? [['weight of chains', chainMassSource] as const] : []),
-    ...(rubber ? [['stiffness of rubber', rubberModulus] as const] : []),
-  ];
+  return [...(linked ? [chainRow] : []), ...(rubber ? [rubberRow] : [])];
 }
 
 /** Every table the numbers rest on, with how it is known. */
 export function sourceSection(results: Results): Section {
-  const { question } = results;
-  const own: readonly SourceRow[] =
-    question.action === 'knee extension'
-      ? kneeRows
-      : [[`${question.action} torque`, strengthCurves[question.action].perKg.male]];
-  const shared = rows.filter(([what]) => what !== own[0]?.[0]);
-  const shown = [...own, ...shared, ...workSources(results), ...rigRows(results)];
+  const { question, scenario } = results;
+  const { reference } = scenario.subject;
+  const actions = new Set([question.action, ...legActions]);
+  const shown = [
+    ...[...actions].flatMap((action) => curveRows(action, reference)),
+    ...(question.action === 'knee extension' ? kneeMuscleRows : []),
+    ...rows,
+    ...workSources(results),
+    ...rigRows(results),
+  ];
   return {
     heading: 'Sources',
     blocks: [
@@ -159,7 +126,7 @@ export function sourceSection(results: Results): Section {
           { head: 'known', align: 'left' },
           { head: 'source', align: 'left' },
         ],
-        rows: shown.map(([what, { known, source }]) => [what, known, source]),
+        rows: shown.map(({ what, known, source }) => [what, known, source]),
       },
     ],
   };

@@ -7,18 +7,19 @@ import { listInWords } from './words.ts';
 /**
  * What writing one value changed. No headings.
  *
+ * @param scenario its name; a value may stand in a file that it includes
  * @param change left out where there is no answer before or after
  */
 export function setPage(
-  { place, before, after, line, alike }: Written,
-  isSame: boolean,
+  { place, before, after, line, alike, file, isSame }: Written,
+  scenario: string,
   change?: Change,
 ): Report {
-  if (isSame)
-    return unheaded([{ kind: 'text', text: `${place} is ${after} already (line ${line}).` }]);
+  const where = `line ${line}${file === scenario ? '' : ` of ${file}`}`;
+  if (isSame) return unheaded([{ kind: 'text', text: `${place} is ${after} already (${where}).` }]);
   const also = alike.length > 0 ? ` It changes too what is like it: ${listInWords(alike)}.` : '';
   return unheaded([
-    { kind: 'text', text: `${place}: ${before} → ${after} (line ${line}).${also}` },
+    { kind: 'text', text: `${place}: ${before} → ${after} (${where}).${also}` },
     ...(change ? answerBlocks(change) : []),
   ]);
 }

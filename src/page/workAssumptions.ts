@@ -1,7 +1,6 @@
 import type { Results } from '../run.ts';
-import { fastestTurnDeg, hillCurvature } from '../tables/forceVelocity.ts';
 import { liftingStrength, loweringStrength } from '../tables/movingStrength.ts';
-import type { SourceRow } from './evidence.ts';
+import { speedRows, type TableRow } from '../tables/rowsBehind.ts';
 import { percent } from './words.ts';
 
 const everyWork = ({ ranking }: Results) => ranking.flatMap(({ program }) => program.program.work);
@@ -33,11 +32,6 @@ export function workAssumptions(results: Results): string[] {
 }
 
 /** Tables that only some kinds of work rest on. */
-export function workSources(results: Results): SourceRow[] {
-  return everyWork(results).some(({ kind }) => kind === 'isokinetic')
-    ? [
-        ['torque by speed: no torque left', fastestTurnDeg],
-        ['torque by speed: curvature', hillCurvature],
-      ]
-    : [];
+export function workSources(results: Results): readonly TableRow[] {
+  return everyWork(results).some(({ kind }) => kind === 'isokinetic') ? speedRows : [];
 }

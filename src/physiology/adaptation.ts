@@ -2,7 +2,7 @@ import { gridDeg, type OverAngles } from '../mechanics/angleGrid.ts';
 import { actions, byAction } from '../tables/actions.ts';
 import { type Coefficients, kernel, largestGain } from '../tables/adaptation.ts';
 import { type MuscleHead, regions } from '../tables/quadriceps.ts';
-import type { MuscleGroup } from './athlete.ts';
+import type { Athlete, MuscleGroup } from './athlete.ts';
 import type { Contraction, WeeklyDose } from './dose.ts';
 import { type HeadChange, headTorque, unchangedHead } from './muscle.ts';
 
@@ -34,9 +34,15 @@ export function untouched(group: MuscleGroup): GroupChange {
   return known;
 }
 
-/** Coefficients for one person: a trained one has `trainedShare` of every amplitude. */
-export function coefficientsFor(trained: boolean, c: Coefficients): Coefficients {
-  const share = trained ? c.trainedShare : 1;
+/**
+ * Coefficients for one person: a trained one has `trainedShare` of every amplitude, and what retests
+ * showed of this one multiplies it.
+ */
+export function coefficientsFor(
+  { trained, response }: Pick<Athlete, 'trained' | 'response'>,
+  c: Coefficients,
+): Coefficients {
+  const share = (trained ? c.trainedShare : 1) * response;
   return {
     ...c,
     driveAmplitude: share * c.driveAmplitude,

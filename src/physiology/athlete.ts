@@ -34,6 +34,8 @@ export interface MuscleGroup {
 export interface Athlete {
   readonly body: Body;
   readonly trained: boolean;
+  /** Gains of this athlete over those of the model's person of this kind. */
+  readonly response: number;
   readonly groups: Readonly<Record<ActionName, MuscleGroup>>;
   /** Strength shown in a lift over the strength of the torque curves, by lift; 1 if not there. */
   readonly liftFactors: LiftFactors;
@@ -124,6 +126,8 @@ export function athleteOf(person: {
   readonly reference: Reference;
   readonly mass: number;
   readonly trained: boolean;
+  /** 1 if left out. */
+  readonly response?: number;
   readonly knee: KneeStrength;
   /** Strength over the mean person's in other actions, where tested. */
   readonly scales?: Scales;
@@ -146,6 +150,7 @@ export function athleteOf(person: {
   return {
     body: person.body,
     trained: person.trained,
+    response: person.response ?? 1,
     liftFactors: person.liftFactors,
     groups: byAction(groupOf),
   };

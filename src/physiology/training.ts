@@ -40,7 +40,7 @@ export interface Block {
 
 /** Runs a block week by week. */
 export function train(athlete: Athlete, block: Block, coefficients: Coefficients): TrainedState {
-  const c = coefficientsFor(athlete.trained, coefficients);
+  const c = coefficientsFor(athlete, coefficients);
   let state = untrainedState(athlete);
   for (let week = 1; week <= block.weeks; week++)
     state = trainOneWeek(athlete, block, week, state, c);

@@ -1,11 +1,14 @@
 import { type Problem, sortProblems } from '../notebook/problem.ts';
-import { type Beside, readSource } from '../notebook/source.ts';
+import { readWithIncludes } from '../notebook/readWithIncludes.ts';
+import type { Beside, Source } from '../notebook/source.ts';
 import { type Results, runSource } from '../run.ts';
 import { Memory } from '../stages/memory.ts';
 import { type Change, changeBetween, type Evaluated } from './changes.ts';
 
-/** What one text of a watched file came to. */
-export type Turn =
+/** What one text of a watched file came to, and the texts that its problems point into. */
+export type Turn = Pick<Source, 'texts'> & Outcome;
+
+type Outcome =
   | {
       readonly kind: 'problems';
       readonly problems: readonly Problem[];
@@ -41,8 +44,11 @@ export class Session {
 
   /** Takes the next text of the file. */
   async next(text: string): Promise<Turn> {
-    const { source, problems } = readSource(this.file, text, this.beside);
-    if (!source) return this.refused(sortProblems(problems));
+    const { source, problems, texts } = readWithIncludes(this.file, text, this.beside);
+    return { texts, ...(source ? await this.take(source) : this.refused(sortProblems(problems))) };
+  }
+
+  private async take(source: Source): Promise<Outcome> {
     const ran = await runSource(source, this.memory);
     if (!ran.results) return this.refused(ran.problems);
     const before = this.good;
@@ -60,7 +66,7 @@ export class Session {
     };
   }
 
-  private refused(problems: readonly Problem[]): Turn {
+  private refused(problems: readonly Problem[]): Outcome {
     this.hadProblems = true;
     return { kind: 'problems', problems, isKnown: this.good !== undefined };
   }

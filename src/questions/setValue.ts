@@ -6,6 +6,8 @@ import { Memory } from '../stages/memory.ts';
 import { type Change, changeBetween } from './changes.ts';
 import { newAmong } from './session.ts';
 
+export type { Written } from '../notebook/writeValue.ts';
+
 export type SetValue =
   | {
       readonly written: Written;
@@ -21,7 +23,7 @@ export type SetValue =
   /** New ones, located in the text as it would be. */
   | {
       readonly problems: readonly Problem[];
-      readonly text: string;
+      readonly texts: Source['texts'];
       readonly written?: undefined;
       readonly fault?: undefined;
     };
@@ -42,7 +44,7 @@ export async function setValue(source: Source, place: string, value: string): Pr
     await runSource(written.source, memory),
   ];
   const fresh = newAmong(after.problems ?? [], before.problems ?? []);
-  if (fresh.length > 0) return { problems: fresh, text: written.text };
+  if (fresh.length > 0) return { problems: fresh, texts: written.source.texts };
   if (!after.results) return { written, remarks: after.problems };
   const old = before.results ? [...before.broken, ...before.notes] : [];
   const remarks = newAmong([...after.broken, ...after.notes], old);

@@ -147,7 +147,13 @@ function fill(
     return 'fault' in found ? [] : [{ path, value: found.value }];
   });
   if (problems.length > 0) return { problems: sortProblems(problems) };
-  return { source: { ...source, value: withValuesAt(source.value, values) } };
+  return {
+    source: {
+      ...source,
+      value: withValuesAt(source.value, values),
+      written: source.written ?? source.value,
+    },
+  };
 }
 
 const bodyMeasures = [

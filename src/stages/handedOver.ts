@@ -41,6 +41,7 @@ export function athleteWith(
     reference: subject.reference,
     mass: subject.mass,
     trained: isTrained(subject.trainingYears),
+    response: subject.response ?? 1,
     knee: fit.strength,
     scales,
     liftFactors: factors,

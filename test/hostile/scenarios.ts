@@ -1,3 +1,4 @@
+import { includes } from './includes.ts';
 import type { HostileScenario } from './parts.ts';
 import { sizes } from './sizes.ts';
 import { files, formulas, words } from './texts.ts';
@@ -14,4 +15,5 @@ export const hostileScenarios: readonly HostileScenario[] = [
   ...formulas,
   ...words,
   ...files,
+  ...includes,
 ].map(([name, tries, text]) => ({ name, tries, text }));

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { differences } from '../../src/notebook/differences.ts';
 import { dottedOf } from '../../src/notebook/placeInText.ts';
+import { readWithIncludes } from '../../src/notebook/readWithIncludes.ts';
 import { readSource, type Source } from '../../src/notebook/source.ts';
 import { startingScenario } from '../../src/notebook/startingScenario.ts';
 import { writeValue } from '../../src/notebook/writeValue.ts';
@@ -285,5 +286,28 @@ describe('a value of a program that is like another', () => {
         change: { 'work.1.to': '75 deg' },
       }),
     ).toBe(true);
+  });
+});
+
+describe('a value in a file that the scenario includes', () => {
+  const main = 'include: parts/her.yaml\nangles: flexion\nprograms:\n  x: { weeks: 1 }\n';
+  const her =
+    '# hers\r\nathlete:\r\n  mass: 63.5 kg # on Monday\r\nprograms:\r\n  y: { like: x }\r\n';
+  const beside = (name: string) =>
+    name === 'parts/her.yaml' ? { text: `angles: flexion\r\n${her}` } : { fault: 'none' };
+  const { source } = readWithIncludes('notes/f.yaml', main, beside);
+
+  it.each([
+    ['athlete.mass', '66 kg', her.replace('63.5 kg', '66 kg'), 4],
+    ['programs.y.weeks', '2', her.replace('like: x', 'like: x, change: { weeks: 2 }'), 6],
+  ])('is written there: %s', (place, value, expected, line) => {
+    if (!source) throw new Error('cannot be read');
+    const { written: made } = writeValue(source, place, value);
+    expect(made).toMatchObject({
+      file: 'notes/parts/her.yaml',
+      text: `angles: flexion\r\n${expected}`,
+      line,
+    });
+    expect(made?.source.text).toBe(main);
   });
 });

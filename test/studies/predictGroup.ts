@@ -109,7 +109,7 @@ function predicted(
     athlete.groups['knee extension'],
     after.changes['knee extension'],
     'isometric',
-    coefficientsFor(athlete.trained, c),
+    coefficientsFor(athlete, c),
     new Set(mechanisms),
   );
   const [from, to] =
