@@ -1,5 +1,5 @@
 import type { Beside } from '../notebook/source.ts';
-import { changePage } from '../page/changePage.ts';
+import { changePage, unheaded } from '../page/changePage.ts';
 import { shortReport } from '../page/fullReport.ts';
 import { renderTerminal } from '../page/terminal.ts';
 import { Session, type Turn } from '../questions/session.ts';
@@ -29,6 +29,10 @@ export async function watch(file: string): Promise<void> {
   await follow(() => [readIfThere(file), ...lookBeside()], scenario.text, saved, ended());
 }
 
+const spoilt =
+  'Saved, but it has problems; the next save without any is compared with the last good one.';
+const neverGood = 'The file has problems; the ranking comes with the first save without any.';
+
 /** What one text of the file is worth saying; problems go elsewhere. */
 export function turnText(turn: Turn): string {
   switch (turn.kind) {
@@ -37,9 +41,7 @@ export function turnText(turn: Turn): string {
     case 'change':
       return `\n${turn.isMended ? 'The file reads again. ' : ''}Saved:\n${renderTerminal(changePage(turn.change), width())}`;
     case 'problems':
-      return turn.isKnown
-        ? '\nSaved, but it has problems; the next save without any is compared with the last good one.\n'
-        : '\nThe file has problems; the ranking comes with the first save without any.\n';
+      return `\n${renderTerminal(unheaded([{ kind: 'text', text: turn.isKnown ? spoilt : neverGood }]), width())}`;
   }
 }
 
