@@ -70,18 +70,28 @@ program
   .argument('<place>', 'for example "athlete.mass" or "programs.deep squat.work.1.to"')
   .argument('<values>', 'from : step : to, such as "80 deg : 10 deg : 120 deg", or a list')
   .argument('<formulas...>', 'for example "target_gain(\\"deep squat\\")"')
-  .action(async (file: string, place: string, values: string, formulas: string[]) =>
-    (await import('./commands/formulas.ts')).vary(file, place, values, formulas),
+  .option(
+    '--by <place = values>',
+    'a second place, such as "athlete.mass = 60 kg, 70 kg"; draws a map of one formula',
+  )
+  .action(
+    async (
+      file: string,
+      place: string,
+      values: string,
+      formulas: string[],
+      options: { by?: string },
+    ) => (await import('./commands/formulas.ts')).vary(file, place, values, formulas, options.by),
   );
 
 program
   .command('seek')
-  .description('find the value of one place at which a formula meets a goal')
+  .description('find the value of one place at which a formula meets a goal, or is least or most')
   .argument('<file>', 'a scenario file; it is changed only with --write')
   .argument('<place>', 'for example "programs.deep squat.work.1.load"')
   .argument('<range>', 'where to look, such as "50 kg : 80 kg"')
   .argument('<formula>', 'for example "target_gain(\\"deep squat\\")"')
-  .argument('<goal>', 'what it should be, such as 0.03 or "80 kg"')
+  .argument('<goal>', 'what it should be, such as 0.03 or "80 kg", or the word least or most')
   .option('--write', 'write the value into the file if there is exactly one')
   .action(
     async (

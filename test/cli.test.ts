@@ -133,6 +133,58 @@ describe('what if', () => {
     expect(readFileSync(file, 'utf8')).toBe(before);
   });
 
+  const oneProgram = () => {
+    const file = join(folder, 'one-program.yaml');
+    const text = readFileSync('scenarios/ski-deep-range.yaml', 'utf8');
+    const holds =
+      '  long holds: { weeks: 1, sessions per week: 1, work: [{ hold: knee extension, at: 90 deg, effort: 90 %, sets: 4, reps: 5, seconds: 5, rest: 90 s }] }';
+    writeFileSync(
+      file,
+      `${text.slice(0, text.indexOf('programs:'))}programs:\n${holds}\ncells: { bar: 65 kg }\n`,
+    );
+    return file;
+  };
+
+  it('sweep --by draws a map of two places, of one formula only', () => {
+    const sets = ['programs.long holds.work.1.sets', '2 : 1 : 4'];
+    const sweep = ['sweep', oneProgram(), ...sets, 'dose("long holds", 75 deg, 100 deg)'];
+    const ran = command(...sweep, '--by', 'programs.long holds.work.1.reps = 4, 5');
+    expect(ran.stderr).toBe('');
+    expect(ran.status).toBe(0);
+    expect(ran.stdout).toContain('[ ] largest');
+    expect(ran.stdout.match(/^[234] /gmu)).toHaveLength(3);
+    expect(command(...sweep, 'mass', '--by', 'athlete.mass = 60 kg').stderr).toBe(
+      'with --by one formula is answered; leave out the others\n',
+    );
+    expect(command(...sweep, '--by', 'athlete.mass')).toEqual({
+      status: 2,
+      stdout: '',
+      stderr:
+        '--by is "athlete.mass"; write place = values, such as "athlete.mass = 60 kg : 5 kg : 70 kg"\n',
+    });
+  });
+
+  it('seek finds a least value, and exits 1 where there is none', () => {
+    const seek = ['seek', oneProgram(), 'cells.bar', '60 kg : 90 kg'];
+    expect(command(...seek, '(bar - 70 kg)^2', 'least')).toEqual({
+      status: 0,
+      stdout: '(bar - 70 kg)^2 is least at cells.bar = 70 kg: 0 kg^2.\n',
+      stderr: '',
+    });
+    expect(command(...seek, '3 kg', 'most').status).toBe(1);
+  });
+
+  it('the commands of the README work', () => {
+    const lines = readFileSync('README.md', 'utf8').split('\n');
+    const shown = lines.filter((line) => /^npx torqueleaf (?:sweep|seek) /u.test(line));
+    expect(shown.length).toBeGreaterThanOrEqual(4);
+    for (const line of shown) {
+      const words = line.match(/"(?:\\.|[^"])*"|\S+/gu) ?? [];
+      const args = words.slice(2).map((word) => word.replace(/^"|"$/gu, '').replaceAll('\\"', '"'));
+      expect(command(...args)).toMatchObject({ status: 0, stderr: '' });
+    }
+  }, 60_000);
+
   it('start writes a scenario that check finds no fault in, never over another', () => {
     const file = join(folder, 'new.yaml');
     expect(command('start', file).status).toBe(0);

@@ -36,6 +36,8 @@ const orderOfUse = [
   'lifts',
   'target',
   'programs',
+  'retests',
+  'repeatability',
   'cells',
 ];
 

@@ -16,6 +16,8 @@ import { readMachines } from './readMachines.ts';
 import { readNotebook } from './readNotebook.ts';
 import type { AngleAt, Standing } from './readPlace.ts';
 import { readPrograms } from './readPrograms.ts';
+import { readRepeatability } from './readRepeatability.ts';
+import { readRetests } from './readRetests.ts';
 import { readStudy } from './readStudy.ts';
 import { readSubject } from './readSubject.ts';
 import { readTarget } from './readTarget.ts';
@@ -25,7 +27,7 @@ import type { Measured, Path, Scenario } from './scenario.ts';
 import { type ScenarioFile, scenarioSchema } from './schema.ts';
 import { valueAt } from './schemaAt.ts';
 import { shapeProblems } from './shapeProblems.ts';
-import type { Source } from './source.ts';
+import type { Beside, Source } from './source.ts';
 import { tooManyCalls, tooMuchTraining } from './tooMuch.ts';
 import { unitTable } from './unitTable.ts';
 
@@ -57,14 +59,16 @@ type FileDraft = NonNullable<Draft<ScenarioFile>>;
  * @param file the name to show in problems
  * @param text what the file holds
  * @param angleAt turns heights into angles; the notebook itself knows no body
+ * @param beside reads files that it names
  * @returns the scenario, or its problems sorted by place; rejects only on a fault of ours
  */
 export async function readScenario(
   file: string,
   text: string,
   angleAt?: AngleAt,
+  beside?: Beside,
 ): Promise<ReadScenario> {
-  const { source: written, problems: faults } = readWithIncludes(file, text);
+  const { source: written, problems: faults } = readWithIncludes(file, text, beside);
   if (faults) return { problems: sortProblems(faults) };
   const { source, problems } = openScenario(written);
   return source ? scenarioFrom(source, angleAt) : { problems };
@@ -175,6 +179,7 @@ function convert(
   const tested = measured.tests.flatMap((test) =>
     test.kind === 'lift' ? (test.heights ?? []).map((placed) => ({ lift: test.lift, placed })) : [],
   );
+  const around = { ...standing, lifts };
   return complete<Scenario>({
     ...measured,
     file: reading.source.file,
@@ -185,13 +190,18 @@ function convert(
     chains: readChains(reading, draft.chains),
     bands: readBands(reading, draft.bands),
     ...optional('minutesPerWeek', draft.limits?.['minutes per week']),
+    retests: readRetests(reading, draft.retests, measured.tests, {
+      ...around,
+      programs: Object.keys(Object(Object(reading.source.value).programs)),
+    }),
+    repeatability: readRepeatability(reading, draft.repeatability, around),
     cells: readCells(reading, draft.cells),
     ...optional('notebook', draft.notebook && readNotebook(reading, draft.notebook)),
     ...optional(
       'study',
       draft.study && readStudy(reading, draft.study, { lifts, kneeLimit: standing.kneeLimit }),
     ),
-    programs: readPrograms(reading, draft.programs, { ...standing, tested, lifts, equipment }),
+    programs: readPrograms(reading, draft.programs, { ...around, tested, equipment }),
   });
 }
 

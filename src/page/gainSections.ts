@@ -76,7 +76,7 @@ function gainChart(programs: readonly ProgramResult[], results: Results) {
   const { shown, xDeg, band } = chartFrame(results);
   return {
     title: 'gain of maximal torque (%)',
-    xDeg,
+    x: xDeg,
     series: programs.map(({ name, ratio }) => ({
       name,
       y: shown.map(({ i }) => 100 * ((ratio[i] ?? 1) - 1)),

@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { body, escapes, many, plain, type Row } from './parts.ts';
+import { hostileTables } from './tables.ts';
 
 /** What stands outside the scenario's folder, and must never be shown. */
 export const secret = 'kept-from-strangers';
@@ -45,6 +46,7 @@ export function hostileFolder(above: string): string {
     const programs = many(30, (k) => `  p${i} ${k}: { weeks: 1.5 }\n`);
     write(`programs${i}.yaml`, `angles: flexion\nprograms:\n${programs}`);
   }
+  for (const [name, text] of Object.entries(hostileTables)) write(name, text());
   return join(folder, 'hostile.yaml');
 }
 

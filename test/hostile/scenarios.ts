@@ -1,6 +1,7 @@
 import { includes } from './includes.ts';
 import type { HostileScenario } from './parts.ts';
 import { sizes } from './sizes.ts';
+import { tables } from './tables.ts';
 import { files, formulas, words } from './texts.ts';
 import { numbers, work } from './work.ts';
 import { prototypes, yamlTricks } from './yaml.ts';
@@ -16,4 +17,5 @@ export const hostileScenarios: readonly HostileScenario[] = [
   ...words,
   ...files,
   ...includes,
+  ...tables,
 ].map(([name, tries, text]) => ({ name, tries, text }));

@@ -7,7 +7,8 @@
  * amplitude with a prior of ln a = 0 ± 0.35, plus one residual a coefficient, (ln p − ln p₀) / σ, that
  * holds it to its prior. The 4 and 2 points stand for what the model leaves out.
  */
-import { leastSquares, solvePositiveDefinite } from '../../src/numeric/leastSquares.ts';
+import { leastSquares } from '../../src/numeric/leastSquares.ts';
+import { solvePositiveDefinite } from '../../src/numeric/solvePositiveDefinite.ts';
 import { type Coefficients, coefficients } from '../../src/tables/adaptation.ts';
 import { predictGroup } from '../studies/predictGroup.ts';
 import { kneeStudies, type StudyGroup, squatStudies } from '../studies/studies.ts';
@@ -118,7 +119,7 @@ function residuals(logs: readonly number[]): number[] {
 
 // Starts from the values in the tables, so a second run should change nothing.
 const start = names.map((name) => Math.log(coefficients[name]));
-const fit = leastSquares(residuals, start, 2e-3);
+const fit = leastSquares(residuals, start, { tolerance: 2e-3 });
 
 /** Spread of each logarithm from the normal matrix at the solution. */
 function spreads(logs: readonly number[]): number[] {

@@ -2,7 +2,7 @@ import { liftFactors } from '../../src/inference/calibrateLifts.ts';
 import { atAngle } from '../../src/mechanics/angleGrid.ts';
 import { toRadians } from '../../src/numeric/degrees.ts';
 import { coefficientsFor, mechanisms, torqueRatio } from '../../src/physiology/adaptation.ts';
-import { type Athlete, athleteOf, meanKneeStrength } from '../../src/physiology/athlete.ts';
+import { type Athlete, athleteOf } from '../../src/physiology/athlete.ts';
 import { bodyOf } from '../../src/physiology/body.ts';
 import type { Exercise } from '../../src/physiology/exercise.ts';
 import type { Range } from '../../src/physiology/heaviestLoad.ts';
@@ -24,8 +24,14 @@ const sizes = { male: [1.78, 78], female: [1.65, 62], pooled: [1.72, 70] } as co
 export function meanPerson(reference: 'male' | 'female' | 'pooled', trained: boolean): Athlete {
   const [stature, mass] = sizes[reference];
   const body = bodyOf({ reference, stature, mass, lengths: {}, limits: {} });
-  const knee = meanKneeStrength;
-  return athleteOf({ body, reference, mass, trained, knee, liftFactors: liftFactors([], lifts) });
+  return athleteOf({
+    body,
+    reference,
+    mass,
+    trained,
+    strengths: {},
+    liftFactors: liftFactors([], lifts),
+  });
 }
 
 function rangeOf(name: string, fromDeg: number, toDeg: number, athlete?: Athlete): Range {
