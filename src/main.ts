@@ -87,22 +87,47 @@ program
 program
   .command('seek')
   .description('find the value of one place at which a formula meets a goal, or is least or most')
-  .argument('<file>', 'a scenario file; it is not changed')
+  .argument('<file>', 'a scenario file; it is changed only with --write')
   .argument('<place>', 'for example "programs.deep squat.work.1.load"')
   .argument('<range>', 'where to look, such as "50 kg : 80 kg"')
   .argument('<formula>', 'for example "target_gain(\\"deep squat\\")"')
   .argument('<goal>', 'what it should be, such as 0.03 or "80 kg", or the word least or most')
-  .action(async (file: string, place: string, range: string, formula: string, goal: string) =>
-    (await import('./commands/formulas.ts')).find(file, place, range, formula, goal),
+  .option('--write', 'write the value into the file if there is exactly one')
+  .action(
+    async (
+      file: string,
+      place: string,
+      range: string,
+      formula: string,
+      goal: string,
+      options: { write?: true },
+    ) => (await import('./commands/formulas.ts')).find(file, place, range, formula, goal, options),
   );
 
 program
+  .command('set')
+  .description('write one value into a scenario and say what that did to the answer')
+  .argument('<file>', 'a scenario file; all else in it stays as it is')
+  .argument('<place>', 'for example "athlete.mass" or "programs.deep squat.work.1.to"')
+  .argument('<value>', 'for example "66 kg"')
+  .action(async (file: string, place: string, value: string) =>
+    (await import('./commands/setOne.ts')).setOne(file, place, value),
+  );
+
+program
+  .command('watch')
+  .description('evaluate a scenario at each save and say what changed, until Ctrl-C')
+  .argument('<file>', 'a scenario file')
+  .action(async (file: string) => (await import('./commands/watch.ts')).watch(file));
+
+program
   .command('compare')
-  .description('say what two scenarios answer differently, and why')
+  .description('say what two scenarios, or two programs of one, answer differently, and why')
   .argument('<a>', 'a scenario file, or a git revision of one such as HEAD~1:scenarios/x.yaml')
   .argument('[b]', 'another; when left out, <a> as last committed is compared with <a> as it is')
-  .action(async (a: string, b: string | undefined) =>
-    (await import('./commands/compareTwo.ts')).compareTwo(a, b),
+  .option('--programs <names...>', 'two programs of <a>, each in quotes; written behind the file')
+  .action(async (a: string, b: string | undefined, options: { programs?: string[] }) =>
+    (await import('./commands/compareTwo.ts')).compareTwo(a, b, options),
   );
 
 program

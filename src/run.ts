@@ -188,6 +188,11 @@ function plansOf(scenario: Scenario, known: KnownAthlete, memory: Memory): reado
   );
 }
 
+/** Orders programs of one run; a tie is told from the best of those given. */
+export const rankPrograms = (
+  programs: readonly ProgramResult[],
+): readonly Placed<ProgramResult>[] => rank(programs, contrastMiss.value, gainMiss.value);
+
 function answer(
   scenario: Scenario,
   known: KnownAthlete,
@@ -223,7 +228,7 @@ function answer(
     tablesAlone: gridDeg.map((deg) => tableKneeExtension(deg, athlete.trained)),
     question,
     singlesBefore: heaviestSingles(athlete, ranges, untrainedState(athlete), coefficients),
-    ranking: rank(programs, contrastMiss.value, gainMiss.value),
+    ranking: rankPrograms(programs),
     cells: [],
   };
 }

@@ -35,7 +35,12 @@ export function failWith(problems: readonly Problem[], read: readonly Read[], mo
   process.exitCode = 1;
 }
 
-function printProblems(problems: readonly Problem[], read: readonly Read[], most?: number): void {
+/** Prints problems of what was read, with their lines. */
+export function printProblems(
+  problems: readonly Problem[],
+  read: readonly Read[],
+  most?: number,
+): void {
   const textOf = (file: string) => read.find(({ texts }) => texts.has(file))?.texts.get(file);
   if (problems.length > 0) process.stderr.write(`${formatProblems(problems, textOf, most)}\n`);
 }

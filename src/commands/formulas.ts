@@ -8,8 +8,8 @@ import { renderTerminal } from '../page/terminal.ts';
 import { traceText } from '../page/traceText.ts';
 import { vocabularyPage } from '../page/vocabularyPage.ts';
 import { ask, vocabulary } from '../questions/ask.ts';
-import { seek } from '../questions/seek.ts';
-import { seekExtreme } from '../questions/seekExtreme.ts';
+import { type Sought, seek } from '../questions/seek.ts';
+import { type SoughtExtreme, seekExtreme } from '../questions/seekExtreme.ts';
 import { sweep } from '../questions/sweep.ts';
 import { type AskedPlace, sweepTwo } from '../questions/sweepTwo.ts';
 import { trace } from '../questions/trace/trace.ts';
@@ -18,6 +18,7 @@ import { read } from './files.ts';
 import { printableLines } from './printable.ts';
 import { refuse } from './refuse.ts';
 import { width } from './width.ts';
+import { writeFound } from './writeFound.ts';
 
 /** Prints the value of a formula, or the names and functions that formulas have. */
 export async function answer(file: string, formula?: string): Promise<void> {
@@ -90,15 +91,17 @@ async function varyTwo(
   else process.stdout.write(`${renderTerminal(sweepOfTwoPage(swept.sweep), width())}\n`);
 }
 
-/** Prints where a formula meets a goal, or is least or most; exits 1 if nowhere. */
+/** Prints where a formula meets a goal, or is least or most; writes it if asked; exits 1 if nowhere. */
 export async function find(
   file: string,
   place: string,
   range: string,
   formula: string,
   goal: string,
+  options: { write?: true } = {},
 ): Promise<void> {
-  const source = read([file]).map(open)[0];
+  const [scenario] = read([file]);
+  const source = scenario && open(scenario);
   if (!source) return;
   const found =
     goal === 'least' || goal === 'most'
@@ -112,4 +115,14 @@ export async function find(
   process.stdout.write(`${printableLines(soughtText(sought))}\n`);
   const places = 'extremes' in sought ? sought.extremes : sought.solutions;
   if (places.length === 0) process.exitCode = 1;
+  if (options.write) await writeFound(scenario, place, valuesOf(sought), formula);
+}
+
+/** The values at which it is so: all of a level, none where it is so only just beside a jump. */
+function valuesOf(sought: Sought | SoughtExtreme): string[] {
+  if (!('extremes' in sought)) return sought.solutions.map(({ value }) => value);
+  return sought.extremes.flatMap(({ value, lies, other }) => {
+    if (lies === 'jump') return [];
+    return lies === 'level' && other ? [value, other.value] : [value];
+  });
 }

@@ -30,7 +30,7 @@ export function readPair(
 }
 
 /** A file's text, or that of a git revision of a file; a file that is there goes first. */
-function readNamed(name: string): Read {
+export function readNamed(name: string): Read {
   if (isRevision(name)) return readRevision(name, '.', name);
   if (isFolder(name)) return { fault: `${name} is a folder; name a file in it` };
   const text = readIfThere(name);

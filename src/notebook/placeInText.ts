@@ -41,6 +41,7 @@ export function placeInText(source: Source, dotted: string): FoundPlace {
     here = Object(here)[step];
     rest = rest.slice(name.length + 1);
   }
+  if (here === null) return { fault: `${dotted} is empty; write its value in the file first` };
   if (typeof here === 'object' || here === undefined)
     return { fault: `${dotted} is a group, not a single value; name one in it` };
   const at = source.at(path);

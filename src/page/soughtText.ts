@@ -89,7 +89,7 @@ function refusedText({ count, says = '' }: Refused): string {
 }
 
 /** A value to three digits, as everything that rests on the model. */
-function short(value: string): string {
+export function short(value: string): string {
   const [number = '', ...unit] = value.split(' ');
   return [threeDigits(Number(number)), ...unit].join(' ');
 }
