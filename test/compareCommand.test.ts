@@ -4,11 +4,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startingScenario } from '../src/notebook/startingScenario.ts';
+import { bundle } from './command.ts';
 
 /** The bundled command in a git repository of its own, away from the settings of whoever runs it. */
 
 const folder = mkdtempSync(join(tmpdir(), 'torqueleaf-compare-'));
-const bundle = join(folder, 'torqueleaf.cjs');
 const repository = join(folder, 'notes');
 const outside = join(folder, 'outside');
 const own = Object.fromEntries(Object.entries(process.env).filter(([name]) => !/^GIT_/.test(name)));
@@ -30,13 +30,6 @@ const lighter = startingScenario.replace('mass: 65 kg', 'mass: 60 kg');
 const heavier = startingScenario.replace('mass: 65 kg', 'mass: 70 kg');
 
 beforeAll(() => {
-  const options = ['--bundle', '--platform=node', '--format=cjs', '--log-level=error'];
-  const built = spawnSync(
-    'node_modules/.bin/esbuild',
-    ['src/main.ts', ...options, `--outfile=${bundle}`],
-    { encoding: 'utf8' },
-  );
-  expect(built.stderr).toBe('');
   mkdirSync(join(repository, 'athletes'), { recursive: true });
   mkdirSync(outside);
   writeFileSync(join(outside, 'x.yaml'), startingScenario);

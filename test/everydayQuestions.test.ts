@@ -1,8 +1,8 @@
-import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { command } from './command.ts';
 
 const page = readFileSync('scenarios/everyday-questions.md', 'utf8');
 
@@ -27,11 +27,9 @@ describe('the page of everyday questions', () => {
   it.each(commands)('%s', (line) => {
     const writes = /^(report|retest)\b/.test(line) && !line.includes('--chat');
     const args = [...words(line), ...(writes ? ['--out', out] : [])];
-    const printed = execFileSync('node', ['--import', 'tsx', 'src/main.ts', ...args], {
-      encoding: 'utf8',
-      stdio: ['ignore', 'pipe', 'pipe'],
-    });
-    expect(printed.trim().length).toBeGreaterThan(0);
-    expect(printed).not.toMatch(/NaN|undefined/);
+    const { status, stdout, stderr } = command(...args);
+    expect([status, stderr.includes('Error')]).toEqual([0, false]);
+    expect(stdout.trim().length).toBeGreaterThan(0);
+    expect(stdout).not.toMatch(/NaN|undefined/);
   });
 });

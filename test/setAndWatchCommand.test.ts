@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
+import { type ChildProcess, spawn } from 'node:child_process';
 import {
   chmodSync,
   lstatSync,
@@ -13,33 +13,18 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { startingScenario } from '../src/notebook/startingScenario.ts';
+import { bundle, command } from './command.ts';
 
 /** The bundled command that writes into a scenario, and the one that watches it. */
 
 const folder = mkdtempSync(join(tmpdir(), 'torqueleaf-set-'));
-const bundle = join(folder, 'torqueleaf.cjs');
-
-beforeAll(() => {
-  const options = ['--bundle', '--platform=node', '--format=cjs', '--log-level=error'];
-  const built = spawnSync(
-    'node_modules/.bin/esbuild',
-    ['src/main.ts', ...options, `--outfile=${bundle}`],
-    { encoding: 'utf8' },
-  );
-  expect(built.stderr).toBe('');
-});
 const children: ChildProcess[] = [];
 afterAll(() => {
   for (const child of children) child.kill();
   rmSync(folder, { recursive: true });
 });
-
-function command(...args: string[]) {
-  const { status, stdout, stderr } = spawnSync('node', [bundle, ...args], { encoding: 'utf8' });
-  return { status, stdout, stderr };
-}
 
 function fileOf(name: string, text: string): string {
   const file = join(folder, name);

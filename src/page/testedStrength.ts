@@ -29,7 +29,7 @@ function curveBlocks(fit: StrengthFit, results: Results): Block[] {
   return [
     {
       kind: 'text',
-      text: `The curve fitted to the tests of ${fit.action}: ${sizeOf(fit)}${peak}${shapeUnknown(fit)}. The chart shows it with the tests and a band that at each angle holds the true torque of 9 in 10 such athletes; the error of a test is taken as ${percent(fit.testError, 1)}, ${errorWords[fit.errorFrom]}. All tests count as one occasion.`,
+      text: `The curve fitted to the tests of ${fit.action}: ${sizeOf(fit)}${peak}${shapeUnknown(fit)}. The chart shows it with the tests and a band that at each angle holds the true torque of 9 in 10 such athletes; the error of a test is taken as ${percent(fit.testError, fit.errorFrom === 'borrowed' ? 0 : 1)}, ${errorWords[fit.errorFrom]}. All tests count as one occasion.`,
     },
     { kind: 'chart', chart: bandChart(fit, results) },
   ];

@@ -46,7 +46,7 @@ describe('the fitted curve in the report', () => {
   it('says before the chart what it shows, and after it where no test lies', async () => {
     const texts = textsUnder(await resultsOf(tested(good)), heading);
     expect(texts[0]).toMatch(
-      /^The curve fitted to the tests of knee extension: 100 % of the mean person of this size, strongest at 7\d°\. The chart shows it with the tests and a band that at each angle holds the true torque of 9 in 10 such athletes; the error of a test is taken as 4 %,/,
+      /^The curve fitted to the tests of knee extension: 100 % of the mean person of this size, strongest at 7\d°\. The chart shows it with the tests and a band that at each angle holds the true torque of 9 in 10 such athletes; the error of a test is taken as 4 %, borrowed/,
     );
     expect(texts.find((text) => text.startsWith('Not tested'))).toMatch(
       /^Not tested, so the curve leans on tables: below 30° \(-\d\d to \+\d\d % at 0°\) and above 90° \(-\d\d to \+\d\d % at 140°\)\.$/,
