@@ -1,4 +1,5 @@
 import { type Family, families, leastDiscrepancy } from '../../tables/calibrationValues.ts';
+import { bestAmplitudes } from './bestAmplitudes.ts';
 import { inverseOf, normalEquations, stepFrom } from './normalEquations.ts';
 import { costOf, type Parameters, type Problem, slopesOf } from './problem.ts';
 
@@ -14,13 +15,13 @@ export interface Calibrated extends Parameters {
 
 /**
  * Least squares by the method of Levenberg and Marquardt (Marquardt 1963, SIAM J 11:431) over the
- * logarithms of the coefficients and of the studies' amplitudes.
+ * logarithms of the coefficients; the studies' amplitudes are the best ones at every step.
  *
  * @param rounds at most so many sets of slopes, each one prediction a coefficient
  */
 export function fitCalibration(problem: Problem, start: Parameters, rounds: number): Calibrated {
-  let at = start;
-  let predicted = problem.predict(at.logs);
+  let predicted = problem.predict(start.logs);
+  let at: Parameters = { logs: start.logs, amplitudes: bestAmplitudes(problem, predicted) };
   let cost = costOf(problem, at, predicted);
   let slopes = slopesOf(problem, at.logs, predicted);
   let damping = 1e-2;
@@ -29,8 +30,9 @@ export function fitCalibration(problem: Problem, start: Parameters, rounds: numb
     const equations = normalEquations(problem, at, predicted, slopes);
     const before = cost;
     for (; damping < 1e8; damping *= 8) {
-      const trial = stepFrom(at, equations, damping);
-      const then = problem.predict(trial.logs);
+      const { logs } = stepFrom(at, equations, damping);
+      const then = problem.predict(logs);
+      const trial = { logs, amplitudes: bestAmplitudes(problem, then) };
       const trialCost = costOf(problem, trial, then);
       if (trialCost > cost) continue;
       [at, predicted, cost] = [trial, then, trialCost];

@@ -1,4 +1,5 @@
 import { amplitudeSpread } from '../../tables/calibrationValues.ts';
+import { bestAmplitudes } from './bestAmplitudes.ts';
 import { type Calibrated, discrepancyOf } from './fitCalibration.ts';
 import { inverseOf, normalEquations, stepFrom } from './normalEquations.ts';
 import { costOf, type Parameters, type Problem, priors } from './problem.ts';
@@ -39,19 +40,20 @@ export function refitWithout(
   study: number,
   steps: number,
 ): Parameters {
+  let predicted = fit.predicted;
   let at: Parameters = {
     logs: fit.logs,
-    amplitudes: fit.amplitudes.map((b, s) => (s === study ? 0 : b)),
+    amplitudes: bestAmplitudes(problem, predicted, study),
   };
-  let predicted = fit.predicted;
   for (let step = 0; step < steps; step++) {
     const equations = normalEquations(problem, at, predicted, fit.slopes, study);
     if (step === steps - 1 && steps === 1) return stepFrom(at, equations, 1e-3);
     const cost = costOf(problem, at, predicted, study);
     let damping = 1e-3;
     for (; damping < 1e4; damping *= 30) {
-      const trial = stepFrom(at, equations, damping);
-      const then = problem.predict(trial.logs);
+      const { logs } = stepFrom(at, equations, damping);
+      const then = problem.predict(logs);
+      const trial = { logs, amplitudes: bestAmplitudes(problem, then, study) };
       if (costOf(problem, trial, then, study) > cost) continue;
       [at, predicted] = [trial, then];
       break;

@@ -1,5 +1,5 @@
-import { amplitudeSpread, type Family } from '../../tables/calibrationValues.ts';
 import { adaptationPriors, coefficientNames } from '../../tables/adaptationPriors.ts';
+import { amplitudeSpread, type Family } from '../../tables/calibrationValues.ts';
 import type { FindingRow, Logs, Predictor } from './finding.ts';
 
 /** Everything a fit is given. */

@@ -56,10 +56,7 @@ export interface Contrast {
 }
 
 /** Every pair of groups of a study that were measured alike. */
-export function contrastsOf(
-  rows: readonly FindingRow[],
-  predicted: readonly number[],
-): Contrast[] {
+export function contrastsOf(rows: readonly FindingRow[], predicted: readonly number[]): Contrast[] {
   return rows.flatMap((a, i) =>
     rows.flatMap((b, j) => {
       const pair = j > i && b.study === a.study && b.group !== a.group && b.what === a.what;

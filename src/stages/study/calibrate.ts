@@ -1,12 +1,12 @@
-import type { FindingRow, Logs, Predictor } from '../../inference/calibration/finding.ts';
+import type { Logs, Predictor } from '../../inference/calibration/finding.ts';
 import {
   type Calibrated,
   discrepancyOf,
   fitCalibration,
 } from '../../inference/calibration/fitCalibration.ts';
 import type { Problem } from '../../inference/calibration/problem.ts';
-import { coefficientNames } from '../../tables/adaptationPriors.ts';
 import type { Coefficients } from '../../tables/adaptation.ts';
+import { coefficientNames } from '../../tables/adaptationPriors.ts';
 import { firstDiscrepancy } from '../../tables/calibrationValues.ts';
 import { findingRows, inPoints, type PlacedRow, type RecordedStudy } from './findingRows.ts';
 import { predictGroup } from './predictGroup.ts';
@@ -88,5 +88,3 @@ export function calibrate(
     discrepancy = discrepancyOf(problem, fit);
   }
 }
-
-export type { FindingRow };

@@ -1,7 +1,8 @@
 import { type FindingRow, weightAmong } from '../../inference/calibration/finding.ts';
-import { toDegrees } from '../../numeric/degrees.ts';
-import type { Observed, Outcome } from '../../notebook/study.ts';
 import type { Work } from '../../notebook/scenario.ts';
+import type { Observed, Outcome } from '../../notebook/study.ts';
+import { toDegrees } from '../../numeric/degrees.ts';
+import { coefficients } from '../../tables/adaptation.ts';
 import {
   type Family,
   sharedError,
@@ -12,7 +13,6 @@ import { outcomeWords } from './outcomeWords.ts';
 import { predictGroup } from './predictGroup.ts';
 import type { RecordedGroup } from './recordGroup.ts';
 import type { CaseGroup, StudyCase } from './studyCase.ts';
-import { coefficients } from '../../tables/adaptation.ts';
 
 /** A row to be fitted, with its place among the observed outcomes of its group. */
 export interface PlacedRow extends FindingRow {

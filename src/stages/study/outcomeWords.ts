@@ -1,5 +1,5 @@
-import { toDegrees } from '../../numeric/degrees.ts';
 import type { Outcome } from '../../notebook/study.ts';
+import { toDegrees } from '../../numeric/degrees.ts';
 
 const deg = (angle: number) => `${Math.round(toDegrees(angle))}`;
 
