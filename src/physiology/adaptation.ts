@@ -73,7 +73,7 @@ export function oneWeekLater(
     const goal = saturatedDrive(dose.drive[contraction], group.action, c);
     return change.drive[contraction].map((now, i) => toward(now, goal[i] ?? 0, c.driveWeeks));
   };
-  const goal = headGoal(group.heads.length > 0, dose.tension, shortOrLong[group.action], c);
+  const goal = headGoal(group.heads.length > 0, dose, shortOrLong[group.action], c);
   const heads = change.heads.map((now) => {
     return {
       growth: now.growth.map((g, r) => toward(g, goal.growth[r] ?? 0, c.growthWeeks)),
@@ -149,7 +149,7 @@ function width(atShort: number, atLong: number, trained: number): number {
  */
 function headGoal(
   hasHeads: boolean,
-  tension: OverAngles,
+  { tension, lowered }: WeeklyDose,
   length: OverAngles,
   c: Coefficients,
 ): HeadChange {
@@ -160,11 +160,12 @@ function headGoal(
   const filled = (dose: number, half: number) => dose / (dose + half);
   const grownDose = (tilt: number) => sum((x) => (1 + c.growthLengthSlope * x) * (1 + tilt * x));
   const grown = (tilt: number) => c.growthAmplitude * filled(grownDose(tilt), c.growthHalfDose);
-  if (!hasHeads) return { ...unchangedHead, growth: regions.names.map(() => grown(0)) };
-  const long = sum((x) => Math.max(x, 0));
+  const long = sum((x) => Math.max(x, 0)) + c.seriesLowering * lowered.reduce((a, b) => a + b, 0);
   const short = sum((x) => Math.max(-x, 0));
   return {
-    growth: [grown(-c.growthDistalTilt), grown(c.growthDistalTilt)],
+    growth: hasHeads
+      ? [grown(-c.growthDistalTilt), grown(c.growthDistalTilt)]
+      : regions.names.map(() => grown(0)),
     lengthened: c.seriesLong * filled(long, c.seriesHalfDose),
     shortened: c.seriesShort * (short / all) * filled(grownDose(0), c.growthHalfDose),
   };

@@ -32,6 +32,7 @@ interface RecordedWeek {
 interface RecordedAction {
   readonly drive: Readonly<Record<Contraction, Slices>>;
   readonly tension: Slices;
+  readonly lowered: Slices;
 }
 
 /** Hard sets by grid place and slice of effort: entry `place · perPlace + slice`. */
@@ -70,6 +71,7 @@ export function recordWork(athlete: Athlete, block: Block, coefficients: Coeffic
 const nothingYet = (): RecordedAction => ({
   drive: { dynamic: new Map(), isometric: new Map() },
   tension: new Map(),
+  lowered: new Map(),
 });
 
 function keep(kept: RecordedAction, moment: Moment, times: number, contraction: Contraction): void {
@@ -82,6 +84,7 @@ function keep(kept: RecordedAction, moment: Moment, times: number, contraction: 
     if (part * sets === 0) continue;
     split(kept.drive[contraction], place, moment.effort, part * sets);
     split(kept.tension, place, moment.tension ?? moment.effort, part * sets);
+    if (moment.lowering) split(kept.lowered, place, moment.tension ?? moment.effort, part * sets);
   }
 }
 
@@ -137,12 +140,17 @@ function weighing(c: Coefficients) {
         isometric: summed(kept.drive.isometric, driven, fromSlack),
       },
       tension: summed(kept.tension, tensed, fromTension),
+      lowered: summed(kept.lowered, tensed, fromTension),
     };
   };
 }
 
 const none = gridDeg.map(() => 0);
-const nothingDone: WeeklyDose = { drive: { dynamic: none, isometric: none }, tension: none };
+const nothingDone: WeeklyDose = {
+  drive: { dynamic: none, isometric: none },
+  tension: none,
+  lowered: none,
+};
 
 function summed(kept: Slices, byEffort: readonly number[], byPlace: readonly number[]): number[] {
   const dose = gridDeg.map(() => 0);

@@ -79,6 +79,12 @@ export const adaptationPriors = {
     0.5,
     '+5.4 ± 4.9 % (Noorkõiv 2014), +4.9 ± 2.0 % (Valamatos 2018), +6.3 and +3.1 % (Blazevich 2007)',
   ),
+  seriesLowering: row(
+    0.5,
+    'share',
+    0.8,
+    'longer fibres after lowering, not after lifting (Timmins 2016, Presland 2020, Franchi 2014); size is a judgement',
+  ),
   seriesShort: row(0.03, 'share', 0.6, '−3 % in another muscle (Hinks 2021)'),
   seriesHalfDose: row(5, sets, 0.4, 'taken as that of growth'),
   seriesWeeks: row(4, 'weeks', 0.25, 'no more after five weeks (Blazevich 2007)'),

@@ -23,6 +23,7 @@ export const fittedCoefficients = {
   growthDistalTilt: { value: 0.2524, logError: 0.495 },
   growthWeeks: { value: 16.4, logError: 0.275 },
   seriesLong: { value: 0.07027, logError: 0.43 },
+  seriesLowering: { value: 0.5, logError: 0.8 },
   seriesShort: { value: 0.02738, logError: 0.596 },
   seriesHalfDose: { value: 4.885, logError: 0.38 },
   seriesWeeks: { value: 3.967, logError: 0.249 },

@@ -119,6 +119,7 @@ export const adaptationRows = {
   ],
   series: [
     coefficient('seriesLong', 'largest lengthening of fibres'),
+    coefficient('seriesLowering', 'worth of lowering at any length'),
     coefficient('seriesShort', 'largest shortening of fibres'),
     coefficient('seriesHalfDose', 'dose that fills half of either'),
     coefficient('seriesWeeks', 'pace of lengthening'),

@@ -42,10 +42,7 @@ function ofOne(outcome: MuscleOutcome, name: string, { athlete, state }: Trained
   const fibre = head.lengthened - head.shortened;
   const grown = growthAt(head, placeOf(outcome));
   if (outcome.kind === 'arm') return { change: armGrowth(action, grown) };
-  if (outcome.kind === 'fibres')
-    return heads.length > 0
-      ? { change: fibre }
-      : { because: 'the model changes fibre length in the knee extensors only' };
+  if (outcome.kind === 'fibres') return { change: fibre };
   return {
     change: outcome.measure === 'physiological area' ? grown : (1 + grown) * (1 + fibre) - 1,
   };
