@@ -191,7 +191,8 @@ const shortOrLong = byAction((name) =>
  *
  * (1 + drive gain) times the muscles' changed over unchanged torque, never above the largest gain
  * seen in a group. The drive gain is the amplitude times the filled share; work of the other
- * contraction passes only part of its share and only into what is still unfilled.
+ * contraction passes only part of its share and only into what is still unfilled. Fibre length acts
+ * by a share of what is measured: fascicles seen by ultrasound grow more than torque moves.
  *
  * @param counted mechanisms to include, for splitting a gain between them
  */
@@ -205,8 +206,8 @@ export function torqueRatio(
   const other: Contraction = test === 'dynamic' ? 'isometric' : 'dynamic';
   const heads = change.heads.map((head) => ({
     growth: counted.has('regional growth') ? head.growth : unchangedHead.growth,
-    lengthened: counted.has('sarcomeres in series') ? head.lengthened : 0,
-    shortened: counted.has('sarcomeres in series') ? head.shortened : 0,
+    lengthened: counted.has('sarcomeres in series') ? c.seriesEffect * head.lengthened : 0,
+    shortened: counted.has('sarcomeres in series') ? c.seriesEffect * head.shortened : 0,
   }));
   return gridDeg.map((deg, i) => {
     const own = change.drive[test][i] ?? 0;

@@ -29,10 +29,19 @@ interface RecordedWeek {
   }[];
 }
 
-interface RecordedAction {
-  readonly drive: Readonly<Record<Contraction, Slices>>;
-  readonly tension: Slices;
-  readonly lowered: Slices;
+interface ByUse<T> {
+  readonly drive: Readonly<Record<Contraction, T>>;
+  readonly tension: T;
+  readonly lowered: T;
+}
+
+type RecordedAction = ByUse<Packed>;
+
+/** The same as lists, which are faster to go through. */
+interface Packed {
+  readonly places: Int32Array;
+  readonly slices: Int32Array;
+  readonly sets: Float64Array;
 }
 
 /** Hard sets by grid place and slice of effort: entry `place · perPlace + slice`. */
@@ -50,7 +59,7 @@ const perPlace = 2 * slices;
 /** Trains once with the coefficients given and keeps the work that was done. */
 export function recordWork(athlete: Athlete, block: Block, coefficients: Coefficients) {
   const weeks = Array.from({ length: block.weeks }, () => ({
-    byAction: new Map<ActionName, RecordedAction>(),
+    byAction: new Map<ActionName, ByUse<Slices>>(),
     practised: [] as { lift: Lift; samples: readonly Sample[]; sets: number }[],
   }));
   const state = train(athlete, block, coefficients, {
@@ -64,17 +73,37 @@ export function recordWork(athlete: Athlete, block: Block, coefficients: Coeffic
     practised: (week, lift, samples, sets) =>
       weeks[week - 1]?.practised.push({ lift, samples, sets }),
   });
-  const work: RecordedWork = { athlete, weeks };
+  const packed = weeks.map(({ byAction: kept, practised }) => ({
+    byAction: new Map([...kept].map(([action, uses]) => [action, packedUses(uses)])),
+    practised,
+  }));
+  const work: RecordedWork = { athlete, weeks: packed };
   return { work, state };
 }
 
-const nothingYet = (): RecordedAction => ({
+function packedUses({ drive, tension, lowered }: ByUse<Slices>): RecordedAction {
+  return {
+    drive: { dynamic: pack(drive.dynamic), isometric: pack(drive.isometric) },
+    tension: pack(tension),
+    lowered: pack(lowered),
+  };
+}
+
+function pack(kept: Slices): Packed {
+  return {
+    places: Int32Array.from(kept.keys(), (key) => Math.floor(key / perPlace)),
+    slices: Int32Array.from(kept.keys(), (key) => key % perPlace),
+    sets: Float64Array.from(kept.values()),
+  };
+}
+
+const nothingYet = (): ByUse<Slices> => ({
   drive: { dynamic: new Map(), isometric: new Map() },
   tension: new Map(),
   lowered: new Map(),
 });
 
-function keep(kept: RecordedAction, moment: Moment, times: number, contraction: Contraction): void {
+function keep(kept: ByUse<Slices>, moment: Moment, times: number, contraction: Contraction): void {
   const { index, share } = gridPlace(moment.angle);
   const sets = (times * moment.seconds) / hardSetSeconds;
   for (const [place, part] of [
@@ -152,12 +181,16 @@ const nothingDone: WeeklyDose = {
   lowered: none,
 };
 
-function summed(kept: Slices, byEffort: readonly number[], byPlace: readonly number[]): number[] {
-  const dose = gridDeg.map(() => 0);
-  for (const [key, sets] of kept) {
-    const place = Math.floor(key / perPlace);
-    const worth = byEffort[key - place * perPlace] ?? 0;
-    dose[place] = (dose[place] ?? 0) + sets * worth * (byPlace[place] ?? 0);
+function summed(
+  { places, slices: efforts, sets }: Packed,
+  byEffort: readonly number[],
+  byPlace: readonly number[],
+): number[] {
+  const dose = new Float64Array(gridDeg.length);
+  for (let i = 0; i < sets.length; i++) {
+    const place = places[i] as number;
+    const worth = byEffort[efforts[i] as number] as number;
+    dose[place] = (dose[place] as number) + (sets[i] as number) * worth;
   }
-  return dose;
+  return Array.from(dose, (d, place) => d * (byPlace[place] ?? 0));
 }

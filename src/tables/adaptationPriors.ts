@@ -86,6 +86,13 @@ export const adaptationPriors = {
     'longer fibres after lowering, not after lifting (Timmins 2016, Presland 2020, Franchi 2014); size is a judgement',
   ),
   seriesShort: row(0.03, 'share', 0.6, '−3 % in another muscle (Hinks 2021)'),
+  seriesEffect: row(
+    0.5,
+    'share',
+    0.5,
+    'fascicles +10 % without a clear shift in some groups, a clear shift with none in others (Alegre 2014); size is a judgement',
+    1,
+  ),
   seriesHalfDose: row(5, sets, 0.4, 'taken as that of growth'),
   seriesWeeks: row(4, 'weeks', 0.25, 'no more after five weeks (Blazevich 2007)'),
   transferAcross: row(

@@ -25,6 +25,7 @@ export const fittedCoefficients = {
   seriesLong: { value: 0.07027, logError: 0.43 },
   seriesLowering: { value: 0.5, logError: 0.8 },
   seriesShort: { value: 0.02738, logError: 0.596 },
+  seriesEffect: { value: 0.5, logError: 0.5 },
   seriesHalfDose: { value: 4.885, logError: 0.38 },
   seriesWeeks: { value: 3.967, logError: 0.249 },
   transferAcross: { value: 0.4905, logError: 0.178 },

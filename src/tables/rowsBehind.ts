@@ -121,6 +121,7 @@ export const adaptationRows = {
     coefficient('seriesLong', 'largest lengthening of fibres'),
     coefficient('seriesLowering', 'worth of lowering at any length'),
     coefficient('seriesShort', 'largest shortening of fibres'),
+    coefficient('seriesEffect', 'share of measured length that moves torque'),
     coefficient('seriesHalfDose', 'dose that fills half of either'),
     coefficient('seriesWeeks', 'pace of lengthening'),
   ],

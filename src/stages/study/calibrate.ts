@@ -82,7 +82,7 @@ export function calibrate(
     const rows = findingRows(studies);
     const predict = predictorOf(studies, rows);
     const problem = { rows, studies: cases.length, predict, discrepancy };
-    const fit = fitCalibration(problem, parameters, sweep === 1 ? 8 : 5);
+    const fit = fitCalibration(problem, parameters, 6);
     if (sweep === sweeps) return { studies, rows, problem, fit };
     parameters = fit;
     discrepancy = discrepancyOf(problem, fit);

@@ -18,7 +18,8 @@ interface Changed {
  * Growth, fibre length or tendon arm of one muscle or several measured together.
  *
  * The model's growth g is of force-bearing area. Volume, area across the belly and thickness also
- * hold what longer fibres add, (1 + g)(1 + l) − 1, since the belly keeps its length.
+ * hold what longer fibres add, (1 + g)(1 + l) − 1, since the belly keeps its length; l is the share
+ * of measured fibre length that also moves torque.
  */
 export function predictMuscle(outcome: MuscleOutcome, trained: Trained): Prediction {
   const each: Changed[] = [];
@@ -32,7 +33,11 @@ export function predictMuscle(outcome: MuscleOutcome, trained: Trained): Predict
   return { change: each.reduce((sum, { change, area }) => sum + change * area, 0) / all };
 }
 
-function ofOne(outcome: MuscleOutcome, name: string, { athlete, state }: Trained): Prediction {
+function ofOne(
+  outcome: MuscleOutcome,
+  name: string,
+  { athlete, state, coefficients }: Trained,
+): Prediction {
   const action = actionOfMuscle(name);
   if (!action) return { because: `the model does not train the ${name}` };
   const { heads } = athlete.groups[action];
@@ -43,9 +48,8 @@ function ofOne(outcome: MuscleOutcome, name: string, { athlete, state }: Trained
   const grown = growthAt(head, placeOf(outcome));
   if (outcome.kind === 'arm') return { change: armGrowth(action, grown) };
   if (outcome.kind === 'fibres') return { change: fibre };
-  return {
-    change: outcome.measure === 'physiological area' ? grown : (1 + grown) * (1 + fibre) - 1,
-  };
+  if (outcome.measure === 'physiological area') return { change: grown };
+  return { change: (1 + grown) * (1 + coefficients.seriesEffect * fibre) - 1 };
 }
 
 /** Where along the muscle it was measured, 0 at the upper end; undefined: all of it. */
