@@ -96,6 +96,14 @@ program
   );
 
 program
+  .command('evidence')
+  .description('show how the model does on published studies, each predicted from the others')
+  .option('--out <folder>', 'where the report goes', 'reports')
+  .action(async (options: { out: string }) =>
+    (await import('./commands/evidence.ts')).showEvidence(options),
+  );
+
+program
   .command('start')
   .description('write a new scenario with comments, to be filled in')
   .argument('[file]', 'where to write it', 'scenario.yaml')

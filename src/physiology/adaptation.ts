@@ -153,8 +153,9 @@ function headGoal(
   length: OverAngles,
   c: Coefficients,
 ): HeadChange {
+  const done = tension.flatMap((dose, i) => (dose === 0 ? [] : [{ dose, x: length[i] ?? 0 }]));
   const sum = (weight: (x: number) => number) =>
-    tension.reduce((total, dose, i) => total + dose * weight(length[i] ?? 0), 0);
+    done.reduce((total, { dose, x }) => total + dose * weight(x), 0);
   const all = sum(() => 1);
   if (all === 0) return unchangedHead;
   const filled = (dose: number, half: number) => dose / (dose + half);

@@ -1,4 +1,4 @@
-import { gridDeg, gridPlace } from '../mechanics/angleGrid.ts';
+import { gridDeg, gridPlace, type OverAngles } from '../mechanics/angleGrid.ts';
 import type { Lift } from '../mechanics/lift.ts';
 import { type ActionName, byAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
@@ -159,10 +159,14 @@ function weighing(c: Coefficients) {
     Array.from({ length: perPlace }, (_, slice) => (slice / slices) ** power);
   const driven = powers(c.driveEffortPower);
   const tensed = powers(c.growthTensionPower);
-  return (kept: RecordedAction | undefined, tension: readonly number[]): WeeklyDose => {
+  const ofMuscle = new Map<OverAngles, { fromSlack: OverAngles; fromTension: OverAngles }>();
+  return (kept: RecordedAction | undefined, tension: OverAngles): WeeklyDose => {
     if (!kept) return nothingDone;
-    const fromSlack = tension.map((s) => s ** (c.driveTensionPower * c.driveEffortPower));
-    const fromTension = tension.map((s) => s ** c.growthTensionPower);
+    const { fromSlack, fromTension } = ofMuscle.get(tension) ?? {
+      fromSlack: tension.map((s) => s ** (c.driveTensionPower * c.driveEffortPower)),
+      fromTension: tension.map((s) => s ** c.growthTensionPower),
+    };
+    ofMuscle.set(tension, { fromSlack, fromTension });
     return {
       drive: {
         dynamic: summed(kept.drive.dynamic, driven, fromSlack),

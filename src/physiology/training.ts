@@ -1,5 +1,4 @@
 import { demandOf } from '../mechanics/demand.ts';
-import type { Lift } from '../mechanics/lift.ts';
 import { type ActionName, actionNames, actions, byAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { countsWholeEffort } from '../tables/bodyLifts.ts';
@@ -20,6 +19,7 @@ import { stickingPoint } from './heaviestLoad.ts';
 import { type IsokineticExercise, isokineticMoments } from './isokinetic.ts';
 import type { Capacity } from './jointEfforts.ts';
 import { fromTheTop, loweredMoments, loweringLimit } from './lowering.ts';
+import type { Onlooker } from './onlooker.ts';
 import { WeekOfPractice } from './practice.ts';
 import { sharedLoad } from './sharing.ts';
 import {
@@ -37,18 +37,6 @@ export interface Block {
   /** Change of load from one week to the next, share. */
   readonly progress: number;
   readonly deloads: readonly { readonly week: number; readonly sets: number }[];
-}
-
-/** Told of the work as it is done, week after week. */
-export interface Onlooker {
-  readonly worked: (
-    week: number,
-    action: ActionName,
-    moments: readonly Moment[],
-    times: number,
-    contraction: Contraction,
-  ) => void;
-  readonly practised: (week: number, lift: Lift, samples: readonly Sample[], sets: number) => void;
 }
 
 /** Runs a block week by week. */

@@ -1,5 +1,5 @@
 import { adaptationPriors, type CoefficientName, coefficientNames } from './adaptationPriors.ts';
-import { fittedCoefficients } from './fittedCoefficients.ts';
+import { fittedCoefficients, fittedFrom } from './fittedCoefficients.ts';
 import type { Sourced } from './sourced.ts';
 
 /** Spread left over spread before, below which the studies count as having told something. */
@@ -32,7 +32,7 @@ function rowOf(name: CoefficientName): Sourced {
   const { value, logError } = fittedCoefficients[name];
   const spread = Number((value * logError).toPrecision(2));
   return logError < narrowed * logSpread
-    ? { value, unit, spread, known: 'fitted', source: fittedTo() }
+    ? { value, unit, spread, known: 'fitted', source: 'published training studies, named above' }
     : { value, unit, spread, known: 'prior', source };
 }
 
@@ -74,7 +74,7 @@ export const contrastMiss: Sourced = {
   unit: 'share of the larger gain',
   spread: 0.1,
   known: 'fitted',
-  source: fittedTo(),
+  source: 'published training studies, each predicted from the others',
 };
 
 /** The same for one group's gain itself, share of the gain. */
@@ -83,23 +83,8 @@ export const gainMiss: Sourced = {
   unit: 'share of the gain',
   spread: 0.1,
   known: 'fitted',
-  source: fittedTo(),
+  source: 'published training studies, each predicted from the others',
 };
 
-/** Studies behind every fitted row. */
-export const fittedStudies: readonly string[] = [
-  'Rhea 2016',
-  'Kubo 2019',
-  'Bloomquist 2013',
-  'Hartmann 2012',
-  'Pallarés 2020',
-  'Valamatos 2018',
-  'McMahon 2014',
-  'Noorkõiv 2014',
-  'Alegre 2014',
-  'Folland 2005',
-];
-
-function fittedTo(): string {
-  return 'ten studies of squats and knee extension, named above';
-}
+/** What every fitted row rests on, in words. */
+export const fittedTo = `${fittedFrom.findings} findings of ${fittedFrom.studies} published training studies, listed by \`torqueleaf evidence\``;

@@ -19,6 +19,22 @@ export const unknownError: Readonly<Record<Family, number>> = {
   arm: 1.2,
 };
 
+/**
+ * What a finding told only by its direction is worth: the change meant by "clear rise" and by "no
+ * clear change", and the error of either; points, degrees for an optimum. With an error of 3.9 points
+ * a change is clear (5 % level) from about 8 points on and seldom above 25, and one that is not lies
+ * between −4 and 8. Working values; such findings are fitted, never scored.
+ */
+export const toldByDirection: Readonly<
+  Record<Family, { readonly rise: number; readonly none: number; readonly error: number }>
+> = {
+  strength: { rise: 14, none: 2, error: 6 },
+  growth: { rise: 10, none: 2, error: 5 },
+  fibres: { rise: 8, none: 1, error: 4 },
+  optimum: { rise: 6, none: 0, error: 4 },
+  arm: { rise: 5, none: 0, error: 3 },
+};
+
 /** People of a group whose number the source does not give. */
 export const unknownPeople = 10;
 

@@ -12,6 +12,8 @@ export interface FindingRow {
   /** Share of a finding that it counts for, beside others of its kind in its group. */
   readonly weight: number;
   readonly trained: boolean;
+  /** Told only by its direction: a working value stands in for the size, to be fitted, not scored. */
+  readonly isDirection?: boolean;
   /** What was measured; equal for groups of one study that can be compared. */
   readonly what: string;
   /** Distance of the tested from the trained angles, degrees; only where both have some. */

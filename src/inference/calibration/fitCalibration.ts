@@ -9,7 +9,7 @@ export interface Calibrated extends Parameters {
   readonly predicted: readonly number[];
   readonly slopes: readonly Float64Array[];
   /** Of coefficients' logarithms, then the studies' ln amplitudes. */
-  readonly covariance: readonly (readonly number[])[];
+  readonly covariance: readonly Float64Array[];
   readonly settled: boolean;
 }
 
@@ -60,7 +60,7 @@ export function discrepancyOf(
   const of = (family: Family) => {
     let [sum, weights] = [0, 0];
     problem.rows.forEach((row, i) => {
-      if (row.family !== family || row.study === without) return;
+      if (row.family !== family || row.study === without || row.isDirection) return;
       const scaled = Math.exp(amplitudes[row.study] ?? 0) * (predicted[i] ?? 0);
       sum += row.weight * ((row.observed - scaled) ** 2 - row.error ** 2);
       weights += row.weight;

@@ -103,7 +103,7 @@ export function leftOutRows(
  */
 export function amplitudeVariance(
   amplitudes: readonly number[],
-  covariance: readonly (readonly number[])[],
+  covariance: readonly Float64Array[],
   without?: number,
 ): number {
   const squares = amplitudes.flatMap((b, s) => {

@@ -71,13 +71,25 @@ export function stepFrom(at: Parameters, equations: NormalEquations, damping: nu
   };
 }
 
-/** Covariance of all parameters: the inverse of the normal matrix. */
-export function inverseOf({ matrix }: NormalEquations): number[][] {
-  const plain = matrix.map((row) => [...row]);
-  return plain.map((_, j) =>
-    solvePositiveDefinite(
-      plain,
-      plain.map((__, k) => (k === j ? 1 : 0)),
-    ),
-  );
+/**
+ * Covariance of all parameters: the inverse of the normal matrix, by Gauss and Jordan's elimination
+ * in place; no pivots are sought, since the priors keep the matrix positive definite.
+ */
+export function inverseOf({ matrix }: NormalEquations): Float64Array[] {
+  const a = matrix.map((row) => Float64Array.from(row));
+  const n = a.length;
+  for (let k = 0; k < n; k++) {
+    const pivotRow = a[k] as Float64Array;
+    const pivot = 1 / (pivotRow[k] as number);
+    pivotRow[k] = 1;
+    for (let j = 0; j < n; j++) pivotRow[j] = (pivotRow[j] as number) * pivot;
+    for (let i = 0; i < n; i++) {
+      const row = a[i] as Float64Array;
+      const factor = row[k] as number;
+      if (i === k || factor === 0) continue;
+      row[k] = 0;
+      for (let j = 0; j < n; j++) row[j] = (row[j] as number) - factor * (pivotRow[j] as number);
+    }
+  }
+  return a;
 }

@@ -12,14 +12,15 @@ import { mechanismsOff, withoutMechanism } from './withoutMechanism.ts';
 
 /** Everything the evidence report shows, from a fit and its left-out predictions. */
 export function evidenceOf(calibration: Calibration, left: readonly LeftOut[]): EvidenceResults {
-  const { problem, fit, rows, studies } = calibration;
-  const predicted = left.map((one) => one.predicted);
+  const { problem, fit, studies } = calibration;
+  const rows = sized(calibration.rows, calibration.rows);
+  const predicted = sized(calibration.rows, left).map((one) => one.predicted);
   const discrepancy = discrepancyOf(problem, fit);
   return {
     studies: evidenceStudies(calibration, left),
     scores: scoresOf(calibration, predicted),
     coverage: families.flatMap((family) => coverageOf(calibration, left, family)),
-    contrasts: contrastLines(calibration, predicted, (s) => studies[s]?.study.name ?? ''),
+    contrasts: contrastLines(rows, predicted, (s) => studies[s]?.study.name ?? ''),
     amplitudeSpread: rounded(Math.sqrt(amplitudeVariance(fit.amplitudes, fit.covariance)), 2),
     discrepancy: Object.fromEntries(
       families.map((family) => [family, rounded(discrepancy[family], 1)]),
@@ -30,8 +31,9 @@ export function evidenceOf(calibration: Calibration, left: readonly LeftOut[]): 
 }
 
 function scoresOf(calibration: Calibration, predicted: readonly number[]): ScoreLine[] {
-  const { rows, fit } = calibration;
-  const own = fit.predicted.map(
+  const { fit, rows: all } = calibration;
+  const rows = sized(all, all);
+  const own = sized(all, fit.predicted).map(
     (change, i) => Math.exp(fit.amplitudes[rows[i]?.study ?? 0] ?? 0) * change,
   );
   return [
@@ -40,7 +42,12 @@ function scoresOf(calibration: Calibration, predicted: readonly number[]): Score
       scoreLine(baseline.name, 'baseline', rows, baselineWithout(baseline, rows)),
     ),
     ...mechanismsOff.map(({ name, held }) =>
-      scoreLine(`without ${name}`, 'without', rows, withoutMechanism(calibration, held)),
+      scoreLine(
+        `without ${name}`,
+        'without',
+        rows,
+        sized(all, withoutMechanism(calibration, held)),
+      ),
     ),
     scoreLine('fitted to all, each study’s own amplitude', 'fitted', rows, own),
   ];
@@ -49,7 +56,7 @@ function scoresOf(calibration: Calibration, predicted: readonly number[]): Score
 function coverageOf({ rows }: Calibration, left: readonly LeftOut[], family: Family) {
   const own = rows.flatMap((row, i) => {
     const one = left[i];
-    return row.family === family && one ? [{ row, one }] : [];
+    return row.family === family && one && !row.isDirection ? [{ row, one }] : [];
   });
   const inside = own.filter(
     ({ row, one }) => Math.abs(row.observed - one.predicted) <= halfWidth(one),
@@ -58,7 +65,7 @@ function coverageOf({ rows }: Calibration, left: readonly LeftOut[], family: Fam
 }
 
 function contrastLines(
-  { rows }: Calibration,
+  rows: Calibration['rows'],
   predicted: readonly number[],
   nameOf: (study: number) => string,
 ): EvidenceResults['contrasts'] {
@@ -72,6 +79,11 @@ function contrastLines(
     const { study, family } = first;
     return [{ study: nameOf(study), family, right, count, weighted: rounded(weighted, 2) }];
   });
+}
+
+/** What belongs to findings that have a size. */
+function sized<T>(rows: Calibration['rows'], values: readonly T[]): T[] {
+  return values.filter((_, i) => !rows[i]?.isDirection);
 }
 
 const meanSquare = (values: readonly number[]) =>

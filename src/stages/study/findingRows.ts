@@ -6,6 +6,7 @@ import { coefficients } from '../../tables/adaptation.ts';
 import {
   type Family,
   sharedError,
+  toldByDirection,
   unknownError,
   unknownPeople,
 } from '../../tables/calibrationValues.ts';
@@ -25,7 +26,7 @@ export interface RecordedStudy {
   readonly groups: readonly RecordedGroup[];
 }
 
-/** Rows of all findings that have a size, are for the fit and can be predicted. */
+/** Rows of all findings that are for the fit and can be predicted. */
 export function findingRows(studies: readonly RecordedStudy[]): PlacedRow[] {
   let group = -1;
   return studies.flatMap(({ study, groups }, s) =>
@@ -45,7 +46,7 @@ function rowsOfGroup(
 ): PlacedRow[] {
   const predicted = predictGroup(recorded, coefficients);
   const usable = group.observed.flatMap((observed, i) =>
-    observed.isForFit && observed.found.kind === 'size' && predicted[i]?.change !== undefined
+    observed.isForFit && predicted[i]?.change !== undefined
       ? [{ observed, outcome: i, family: familyOf(observed.outcome) }]
       : [],
   );
@@ -60,6 +61,7 @@ function rowsOfGroup(
       error: errorOf(family, observed, group.people ?? unknownPeople),
       weight: weightAmong(alike, sharedError.value),
       trained: athlete.trained,
+      ...(observed.found.kind === 'direction' ? { isDirection: true } : {}),
       what: outcomeWords(observed.outcome, observed.afterWeeks),
       ...(awayDeg === undefined ? {} : { awayDeg }),
     };
@@ -85,11 +87,14 @@ export function inPoints(family: Family, change: number): number {
 }
 
 function changeIn(family: Family, { found }: Observed): number {
-  return found.kind === 'size' ? inPoints(family, found.change) : 0;
+  if (found.kind === 'size') return inPoints(family, found.change);
+  const { rise, none } = toldByDirection[family];
+  return { 'clear rise': rise, 'no clear change': none, 'clear fall': -rise }[found.direction];
 }
 
 function errorOf(family: Family, { found }: Observed, people: number): number {
-  if (found.kind !== 'size' || found.spread.kind === 'unknown') return unknownError[family];
+  if (found.kind !== 'size') return toldByDirection[family].error;
+  if (found.spread.kind === 'unknown') return unknownError[family];
   const spread = inPoints(family, found.spread.value);
   return found.spread.kind === 'se' ? spread : spread / Math.sqrt(people);
 }
