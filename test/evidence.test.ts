@@ -5,7 +5,7 @@ import { renderMarkdown } from '../src/page/markdown.ts';
 import { inPoints } from '../src/stages/study/findingRows.ts';
 import { predictStudy } from '../src/stages/study/predictGroup.ts';
 import { studyCase } from '../src/stages/study/studyCase.ts';
-import { coefficients } from '../src/tables/adaptation.ts';
+import { coefficients, contrastMiss, gainMiss } from '../src/tables/adaptation.ts';
 import { evidence } from '../src/tables/evidence.ts';
 
 /** The stored results of the last calibration: a part is worked out anew and compared. */
@@ -80,6 +80,29 @@ describe('stored evidence', () => {
     expect(clear.length).toBe(model?.strengthDirections?.count);
     const right = clear.filter(Boolean).length;
     expect(Math.abs(right - (model?.strengthDirections?.right ?? 0))).toBeLessThanOrEqual(1);
+  });
+
+  it('gives the shares by which reports judge "give or take" and ties: the left-out misses, from the rows alone', () => {
+    const strength = scored.filter(({ family }) => family === 'strength');
+    const meanSquare = (values: readonly number[]) =>
+      values.reduce((sum, v) => sum + v * v, 0) / values.length;
+    const gain =
+      meanSquare(strength.map((row) => row.observed - row.predicted)) /
+      meanSquare(strength.map((row) => row.predicted));
+    // Rows are stored to a tenth of a point, the shares to a hundredth.
+    expect(Math.abs(Math.sqrt(gain) - gainMiss.value)).toBeLessThan(0.01);
+    const pairs = strength.flatMap((a, i) =>
+      strength
+        .slice(i + 1)
+        .filter((b) => b.study === a.study && b.group !== a.group && b.what === a.what)
+        .map((b) => ({
+          miss: a.observed - b.observed - (a.predicted - b.predicted),
+          larger: Math.max(a.predicted, b.predicted),
+        })),
+    );
+    const contrast =
+      meanSquare(pairs.map(({ miss }) => miss)) / meanSquare(pairs.map(({ larger }) => larger));
+    expect(Math.abs(Math.sqrt(contrast) - contrastMiss.value)).toBeLessThan(0.01);
   });
 
   it('hides no study: all files, and every finding is scored, told by direction, unpredicted or for the record', () => {

@@ -1,6 +1,7 @@
 import type { Placed } from '../inference/ranking.ts';
 import type { ProgramResult, Results } from '../run.ts';
 import { actions, jointWords } from '../tables/actions.ts';
+import { gainMiss } from '../tables/adaptation.ts';
 import { evidence } from '../tables/evidence.ts';
 import { cautionMarks } from './cautions.ts';
 import type { Block, Section } from './report.ts';
@@ -160,5 +161,5 @@ function howRough(): string {
   const { strength } = model?.families ?? {};
   const told = model?.strengthDirections;
   if (!strength || !told) throw new Error('no left-out score of the model');
-  return `Sizes are rough: in published studies that it had not seen, the model missed strength gains by ${strength.miss.toFixed(0)} points (${percent(strength.relative)} of the gain) and said which of two groups gained more in ${told.right} of ${told.count} clear differences.`;
+  return `Sizes are rough: in published studies that it had not seen, the model missed strength gains by ${strength.miss.toFixed(0)} points (${percent(gainMiss.value)} of what it predicted) and said which of two groups gained more in ${told.right} of ${told.count} clear differences.`;
 }

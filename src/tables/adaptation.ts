@@ -1,4 +1,5 @@
 import { adaptationPriors, type CoefficientName, coefficientNames } from './adaptationPriors.ts';
+import { evidence } from './evidence.ts';
 import { fittedCoefficients, fittedFrom } from './fittedCoefficients.ts';
 import type { Sourced } from './sourced.ts';
 
@@ -65,26 +66,19 @@ export const largestGain: Sourced = {
 };
 
 /**
- * How far the model misses the difference between two groups of one study, as a share of the
- * larger predicted gain (root mean square over the studies it was fitted to). Programs closer than
- * this cannot be told apart.
+ * How far the model misses the difference between two groups of one study that it has not seen, as a
+ * share of the larger predicted gain (root mean square over strength). Programs closer than this
+ * cannot be told apart.
  */
-export const contrastMiss: Sourced = {
-  value: 0.48,
-  unit: 'share of the larger gain',
-  spread: 0.1,
-  known: 'fitted',
-  source: 'published training studies, each predicted from the others',
-};
+export const contrastMiss: Sourced = leftOutMiss(evidence.contrastMiss, 'share of the larger gain');
 
-/** The same for one group's gain itself, share of the gain. */
-export const gainMiss: Sourced = {
-  value: 0.42,
-  unit: 'share of the gain',
-  spread: 0.1,
-  known: 'fitted',
-  source: 'published training studies, each predicted from the others',
-};
+/** The same for one group's gain itself, share of the predicted gain. */
+export const gainMiss: Sourced = leftOutMiss(evidence.gainMiss, 'share of the gain');
+
+function leftOutMiss(value: number, unit: string): Sourced {
+  const source = 'published training studies, each predicted from the others';
+  return { value, unit, spread: 0.1, known: 'fitted', source };
+}
 
 /** What every fitted row rests on, in words. */
 export const fittedTo = `${fittedFrom.findings} findings of ${fittedFrom.studies} published training studies, listed by \`torqueleaf evidence\``;
