@@ -70,29 +70,64 @@ program
   .argument('<place>', 'for example "athlete.mass" or "programs.deep squat.work.1.to"')
   .argument('<values>', 'from : step : to, such as "80 deg : 10 deg : 120 deg", or a list')
   .argument('<formulas...>', 'for example "target_gain(\\"deep squat\\")"')
-  .action(async (file: string, place: string, values: string, formulas: string[]) =>
-    (await import('./commands/formulas.ts')).vary(file, place, values, formulas),
+  .option(
+    '--by <place = values>',
+    'a second place, such as "athlete.mass = 60 kg, 70 kg"; draws a map of one formula',
+  )
+  .action(
+    async (
+      file: string,
+      place: string,
+      values: string,
+      formulas: string[],
+      options: { by?: string },
+    ) => (await import('./commands/formulas.ts')).vary(file, place, values, formulas, options.by),
   );
 
 program
   .command('seek')
-  .description('find the value of one place at which a formula meets a goal')
-  .argument('<file>', 'a scenario file; it is not changed')
+  .description('find the value of one place at which a formula meets a goal, or is least or most')
+  .argument('<file>', 'a scenario file; it is changed only with --write')
   .argument('<place>', 'for example "programs.deep squat.work.1.load"')
   .argument('<range>', 'where to look, such as "50 kg : 80 kg"')
   .argument('<formula>', 'for example "target_gain(\\"deep squat\\")"')
-  .argument('<goal>', 'what it should be, such as 0.03 or "80 kg"')
-  .action(async (file: string, place: string, range: string, formula: string, goal: string) =>
-    (await import('./commands/formulas.ts')).find(file, place, range, formula, goal),
+  .argument('<goal>', 'what it should be, such as 0.03 or "80 kg", or the word least or most')
+  .option('--write', 'write the value into the file if there is exactly one')
+  .action(
+    async (
+      file: string,
+      place: string,
+      range: string,
+      formula: string,
+      goal: string,
+      options: { write?: true },
+    ) => (await import('./commands/formulas.ts')).find(file, place, range, formula, goal, options),
   );
 
 program
+  .command('set')
+  .description('write one value into a scenario and say what that did to the answer')
+  .argument('<file>', 'a scenario file; all else in it stays as it is')
+  .argument('<place>', 'for example "athlete.mass" or "programs.deep squat.work.1.to"')
+  .argument('<value>', 'for example "66 kg"')
+  .action(async (file: string, place: string, value: string) =>
+    (await import('./commands/setOne.ts')).setOne(file, place, value),
+  );
+
+program
+  .command('watch')
+  .description('evaluate a scenario at each save and say what changed, until Ctrl-C')
+  .argument('<file>', 'a scenario file')
+  .action(async (file: string) => (await import('./commands/watch.ts')).watch(file));
+
+program
   .command('compare')
-  .description('say what two scenarios answer differently, and why')
+  .description('say what two scenarios, or two programs of one, answer differently, and why')
   .argument('<a>', 'a scenario file, or a git revision of one such as HEAD~1:scenarios/x.yaml')
   .argument('[b]', 'another; when left out, <a> as last committed is compared with <a> as it is')
-  .action(async (a: string, b: string | undefined) =>
-    (await import('./commands/compareTwo.ts')).compareTwo(a, b),
+  .option('--programs <names...>', 'two programs of <a>, each in quotes; written behind the file')
+  .action(async (a: string, b: string | undefined, options: { programs?: string[] }) =>
+    (await import('./commands/compareTwo.ts')).compareTwo(a, b, options),
   );
 
 program
@@ -102,6 +137,22 @@ program
   .action(async (options: { out: string }) =>
     (await import('./commands/evidence.ts')).showEvidence(options),
   );
+
+program
+  .command('retest')
+  .description('say what retests show: gained in the target, gained more there than elsewhere')
+  .argument('<file>', 'a scenario file with retests:')
+  .option('--out <folder>', 'where the report goes', 'reports')
+  .option('--chat', 'print for a chat thread: blocks of 38 columns, no report')
+  .action(async (file: string, options: { out: string; chat?: true }) =>
+    (await import('./commands/retest.ts')).retest(file, options),
+  );
+
+program
+  .command('repeatability')
+  .description('say how far tests differ between days: typical error, MDC, ICC, days needed')
+  .argument('<file>', 'a scenario file with repeatability:')
+  .action(async (file: string) => (await import('./commands/retest.ts')).repeatability(file));
 
 program
   .command('start')

@@ -24,8 +24,9 @@ import {
 import { loadParser } from './notebook/formula/mathjsParser.ts';
 import { type Problem, sortProblems } from './notebook/problem.ts';
 import { measuredOf, openScenario, scenarioFrom } from './notebook/readScenario.ts';
+import { readWithIncludes } from './notebook/readWithIncludes.ts';
 import type { Program, Scenario } from './notebook/scenario.ts';
-import { type Beside, readSource, type Source } from './notebook/source.ts';
+import type { Beside, Source } from './notebook/source.ts';
 import { tableKneeExtension } from './physiology/athlete.ts';
 import { estimatedLengths } from './physiology/body.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';
@@ -37,7 +38,12 @@ import { rigRemarks } from './problems/rigProblems.ts';
 import { angleAt } from './stages/angleAt.ts';
 import { type Filled, withFieldValues } from './stages/fieldValues.ts';
 import { questionOf } from './stages/handedOver.ts';
-import { athleteProblems, type KnownAthlete, knowAthlete } from './stages/knowAthlete.ts';
+import {
+  athleteProblems,
+  type KnownAthlete,
+  knowAthlete,
+  retestProblems,
+} from './stages/knowAthlete.ts';
 import { Memory } from './stages/memory.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
 import { lifts } from './tables/lifts.ts';
@@ -90,8 +96,8 @@ export type Run =
  * @returns results, or every problem found; a file with problems yields no results at all
  */
 export async function run(file: string, text: string, beside?: Beside): Promise<Run> {
-  const { source, problems } = readSource(file, text, beside);
-  return source ? runSource(source, new Memory()) : { problems: sortProblems(problems) };
+  const { source, problems } = readWithIncludes(file, text, beside);
+  return source ? runSource(source) : { problems: sortProblems(problems) };
 }
 
 /**
@@ -99,7 +105,7 @@ export async function run(file: string, text: string, beside?: Beside): Promise<
  *
  * @param memory of earlier runs
  */
-export async function runSource(written: Source, memory: Memory): Promise<Run> {
+export async function runSource(written: Source, memory = new Memory()): Promise<Run> {
   const { source, problems } = await open(written, memory);
   return source ? evaluate(source, memory) : { problems };
 }
@@ -119,6 +125,8 @@ async function evaluate(opened: Source, memory: Memory): Promise<Run> {
   const known = memory.athletes.of(measured, () => knowAthlete(measured));
   const { problems: unheld, remarks } = athleteProblems(source, scenario.lifts, known);
   if (unheld.length > 0) return { problems: unheld };
+  const weightless = retestProblems(source, scenario.retests, known.athlete.body);
+  if (weightless.length > 0) return { problems: weightless };
   const plans = plansOf(scenario, known, memory);
   const planned = plans.map(({ exercises }) => exercises);
   const undoable = scenario.programs.flatMap((program, i) =>
@@ -180,6 +188,11 @@ function plansOf(scenario: Scenario, known: KnownAthlete, memory: Memory): reado
   );
 }
 
+/** Orders programs of one run; a tie is told from the best of those given. */
+export const rankPrograms = (
+  programs: readonly ProgramResult[],
+): readonly Placed<ProgramResult>[] => rank(programs, contrastMiss.value, gainMiss.value);
+
 function answer(
   scenario: Scenario,
   known: KnownAthlete,
@@ -215,7 +228,7 @@ function answer(
     tablesAlone: gridDeg.map((deg) => tableKneeExtension(deg, athlete.trained)),
     question,
     singlesBefore: heaviestSingles(athlete, ranges, untrainedState(athlete), coefficients),
-    ranking: rank(programs, contrastMiss.value, gainMiss.value),
+    ranking: rankPrograms(programs),
     cells: [],
   };
 }

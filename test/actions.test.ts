@@ -58,9 +58,9 @@ describe.each(actionNames)('%s', (name) => {
     const { perKg, atDeg } = strengthCurves[name];
     const measured = (1.5 * perKg.male.value * 78).toFixed(1);
     const trial = `{ action: ${name}, contraction: isometric, trials: { ${atDeg} deg: [${measured}] }, unit: N m }`;
-    const { scales } = await resultsOf(scenarioOf(name, short, long, trial));
-    expect(scales[name] ?? 0).toBeGreaterThan(1.2);
-    expect(scales[name] ?? 9).toBeLessThan(1.5);
+    const [fit] = (await resultsOf(scenarioOf(name, short, long, trial))).fits;
+    expect(fit?.strength.scale).toBeGreaterThan(1.2);
+    expect(fit?.strength.scale).toBeLessThan(1.5);
   });
 });
 

@@ -1,35 +1,13 @@
-import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
+import { command } from './command.ts';
 
 /** The bundled command as a coach runs it. */
 
 const folder = mkdtempSync(join(tmpdir(), 'torqueleaf-'));
-const bundle = join(folder, 'torqueleaf.cjs');
-
-beforeAll(() => {
-  const built = spawnSync(
-    'node_modules/.bin/esbuild',
-    [
-      'src/main.ts',
-      '--bundle',
-      '--platform=node',
-      '--format=cjs',
-      `--outfile=${bundle}`,
-      '--log-level=error',
-    ],
-    { encoding: 'utf8' },
-  );
-  expect(built.stderr).toBe('');
-});
 afterAll(() => rmSync(folder, { recursive: true }));
-
-function command(...args: string[]) {
-  const { status, stdout, stderr } = spawnSync('node', [bundle, ...args], { encoding: 'utf8' });
-  return { status, stdout, stderr };
-}
 
 describe('report', () => {
   it('prints the ranking, writes the report, exits 0', () => {
@@ -72,12 +50,18 @@ describe('check', () => {
   it('is content with the reports in the repository', () => {
     const ran = command('check');
     expect(ran.stdout).toBe(
-      ['hamstrings-long', 'push-off-chains', 'ski-deep-range', 'sprint-push-off']
+      [
+        'hamstrings-long',
+        'knee-after-block',
+        'push-off-chains',
+        'ski-deep-range',
+        'sprint-push-off',
+      ]
         .map((name) => `scenarios/${name}.yaml: fine, report matches\n`)
         .join(''),
     );
     expect(ran.status).toBe(0);
-    // Four scenarios in a process of its own: slow where many tests share a computer.
+    // Five scenarios in a process of its own: slow where many tests share a computer.
   }, 20_000);
 
   it('says what to do when a report is missing', () => {
@@ -132,6 +116,58 @@ describe('what if', () => {
     expect(ran.stdout).toContain('mass is largest at 70 kg (70 kg) and smallest at 60 kg (60 kg).');
     expect(readFileSync(file, 'utf8')).toBe(before);
   });
+
+  const oneProgram = () => {
+    const file = join(folder, 'one-program.yaml');
+    const text = readFileSync('scenarios/ski-deep-range.yaml', 'utf8');
+    const holds =
+      '  long holds: { weeks: 1, sessions per week: 1, work: [{ hold: knee extension, at: 90 deg, effort: 90 %, sets: 4, reps: 5, seconds: 5, rest: 90 s }] }';
+    writeFileSync(
+      file,
+      `${text.slice(0, text.indexOf('programs:'))}programs:\n${holds}\ncells: { bar: 65 kg }\n`,
+    );
+    return file;
+  };
+
+  it('sweep --by draws a map of two places, of one formula only', () => {
+    const sets = ['programs.long holds.work.1.sets', '2 : 1 : 4'];
+    const sweep = ['sweep', oneProgram(), ...sets, 'dose("long holds", 75 deg, 100 deg)'];
+    const ran = command(...sweep, '--by', 'programs.long holds.work.1.reps = 4, 5');
+    expect(ran.stderr).toBe('');
+    expect(ran.status).toBe(0);
+    expect(ran.stdout).toContain('[ ] largest');
+    expect(ran.stdout.match(/^[234] /gmu)).toHaveLength(3);
+    expect(command(...sweep, 'mass', '--by', 'athlete.mass = 60 kg').stderr).toBe(
+      'with --by one formula is answered; leave out the others\n',
+    );
+    expect(command(...sweep, '--by', 'athlete.mass')).toEqual({
+      status: 2,
+      stdout: '',
+      stderr:
+        '--by is "athlete.mass"; write place = values, such as "athlete.mass = 60 kg : 5 kg : 70 kg"\n',
+    });
+  });
+
+  it('seek finds a least value, and exits 1 where there is none', () => {
+    const seek = ['seek', oneProgram(), 'cells.bar', '60 kg : 90 kg'];
+    expect(command(...seek, '(bar - 70 kg)^2', 'least')).toEqual({
+      status: 0,
+      stdout: '(bar - 70 kg)^2 is least at cells.bar = 70 kg: 0 kg^2.\n',
+      stderr: '',
+    });
+    expect(command(...seek, '3 kg', 'most').status).toBe(1);
+  });
+
+  it('the commands of the README work', () => {
+    const lines = readFileSync('README.md', 'utf8').split('\n');
+    const shown = lines.filter((line) => /^npx torqueleaf (?:sweep|seek) /u.test(line));
+    expect(shown.length).toBeGreaterThanOrEqual(4);
+    for (const line of shown) {
+      const words = line.match(/"(?:\\.|[^"])*"|\S+/gu) ?? [];
+      const args = words.slice(2).map((word) => word.replace(/^"|"$/gu, '').replaceAll('\\"', '"'));
+      expect(command(...args)).toMatchObject({ status: 0, stderr: '' });
+    }
+  }, 60_000);
 
   it('start writes a scenario that check finds no fault in, never over another', () => {
     const file = join(folder, 'new.yaml');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { solvePositiveDefinite } from '../src/numeric/leastSquares.ts';
+import { solvePositiveDefinite } from '../src/numeric/solvePositiveDefinite.ts';
 import { adaptation, coefficients } from '../src/tables/adaptation.ts';
 import { adaptationPriors, coefficientNames } from '../src/tables/adaptationPriors.ts';
 import { coefficientCovariance } from '../src/tables/coefficientCovariance.ts';

@@ -4,11 +4,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startingScenario } from '../src/notebook/startingScenario.ts';
+import { bundle } from './command.ts';
 
 /** The bundled command in a git repository of its own, away from the settings of whoever runs it. */
 
 const folder = mkdtempSync(join(tmpdir(), 'torqueleaf-compare-'));
-const bundle = join(folder, 'torqueleaf.cjs');
 const repository = join(folder, 'notes');
 const outside = join(folder, 'outside');
 const own = Object.fromEntries(Object.entries(process.env).filter(([name]) => !/^GIT_/.test(name)));
@@ -30,13 +30,6 @@ const lighter = startingScenario.replace('mass: 65 kg', 'mass: 60 kg');
 const heavier = startingScenario.replace('mass: 65 kg', 'mass: 70 kg');
 
 beforeAll(() => {
-  const options = ['--bundle', '--platform=node', '--format=cjs', '--log-level=error'];
-  const built = spawnSync(
-    'node_modules/.bin/esbuild',
-    ['src/main.ts', ...options, `--outfile=${bundle}`],
-    { encoding: 'utf8' },
-  );
-  expect(built.stderr).toBe('');
   mkdirSync(join(repository, 'athletes'), { recursive: true });
   mkdirSync(outside);
   writeFileSync(join(outside, 'x.yaml'), startingScenario);
@@ -82,6 +75,29 @@ describe('compare', () => {
     expect(ran.stderr).toBe(
       ':bad.yaml:8:12: stature is a length; "kg" is a mass — write it in m, cm, in or ft, for example "168 cm"\n' +
         '  stature: 170 kg\n           ^^^^^^\n',
+    );
+  });
+
+  it('takes included files from the revision of the scenario, and shows their lines', () => {
+    const own = join(repository, 'shared');
+    mkdirSync(join(own, 'people'), { recursive: true });
+    const who = /^athlete:\n(?: .*\n)+/m.exec(startingScenario)?.[0] ?? '';
+    writeFileSync(join(own, 'x.yaml'), startingScenario.replace(who, 'include: people/a.yaml\n'));
+    writeFileSync(join(own, 'people', 'a.yaml'), who);
+    git('add', 'shared');
+    git('commit', '--quiet', '--message', 'Keep the athlete apart');
+    writeFileSync(join(own, 'people', 'a.yaml'), who.replace('mass: 65 kg', 'mass: 70 kg'));
+    const line = who.split('\n').findIndex((one) => one.includes('mass:')) + 1;
+    const ran = compareIn(own, 'x.yaml');
+    expect(ran).toMatchObject({ status: 0, stderr: '' });
+    expect(ran.stdout).toContain(
+      `athlete.mass: 65 kg (a, line ${line} of HEAD:people/a.yaml); 70 kg (b, line ${line} of people/a.yaml)`,
+    );
+    writeFileSync(join(own, 'people', 'a.yaml'), who.replace('170 cm', '170 kg'));
+    const wrong = compareIn(own, 'x.yaml');
+    expect(wrong).toMatchObject({ status: 1, stdout: '' });
+    expect(wrong.stderr).toMatch(
+      /^people\/a\.yaml:\d+:12: stature is a length.*\n {2}stature: 170 kg\n/,
     );
   });
 

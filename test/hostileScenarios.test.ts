@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { includes, secret } from './hostile/includes.ts';
 import { hostileScenarios } from './hostile/scenarios.ts';
 
 /** A scenario may come from a stranger: none may hang, throw, change anything or reach the terminal raw. */
@@ -70,10 +71,15 @@ describe('scenarios of a stranger', () => {
     if (name !== atTheLimit) expect(outcome.milliseconds + outcome.shownIn).toBeLessThan(longest);
     expect(outcome.located).toBe(true);
     expect(outcome.said).not.toMatch(raw);
+    expect(outcome.said).not.toContain(secret);
     const [terminal, markdown, json] = outcome.pages ?? [];
     expect(outcome.problems > 0 || terminal !== undefined).toBe(true);
     for (const page of [terminal, markdown, json]) if (page) expect(page).not.toMatch(raw);
     expect(brokenRows(markdown ?? '')).toEqual([]);
     expect(markup(markdown ?? '')).toEqual([]);
+  });
+
+  it.each(includes.map(([name]) => [name]))('%s is refused', (name) => {
+    expect(outcomes.get(name)?.problems).toBeGreaterThan(0);
   });
 });

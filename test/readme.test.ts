@@ -46,6 +46,21 @@ describe('README', () => {
     expect(Object.keys(results?.scenario.bands ?? {})).toEqual(['rack loops', 'home loops']);
   });
 
+  it('its scenario may include its athlete and its chains and bands', async () => {
+    const [yaml = '', rig = ''] = blocks('yaml');
+    const include = blocks('yaml').find((block) => block.startsWith('include:')) ?? '';
+    const [, athlete = ''] = /^(athlete:[\s\S]*?)(?=^target:)/m.exec(yaml) ?? [];
+    const files = new Map([
+      ['athletes/SN-04.yaml', `angles: flexion\n${athlete}`],
+      ['equipment.yaml', rig],
+    ]);
+    const whole = yaml.replace(athlete, include);
+    const found = await run('README.yaml', whole, (path) => ({ text: files.get(path) ?? '' }));
+    expect(formatProblems(found.problems ?? [], () => whole)).toBe('');
+    expect(found.results?.ranking).toHaveLength(2);
+    expect(Object.keys(found.results?.scenario.bands ?? {})).toEqual(['rack loops', 'home loops']);
+  });
+
   it('its cells can be put into it and are as expected', async () => {
     const [yaml = ''] = blocks('yaml');
     const cells = blocks('yaml').find((block) => block.startsWith('cells:')) ?? '';

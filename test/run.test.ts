@@ -124,6 +124,39 @@ describe('angle convention and units change nothing', () => {
   });
 });
 
+describe('what retests showed of an athlete', () => {
+  const withResponse = (share: string) =>
+    text.replace('training: 4 years', `training: 4 years\n  response: ${share}`);
+
+  it('multiplies the gains of every cause; 100 % changes nothing', async () => {
+    const [plain, same, half] = [
+      await resultsOf(text),
+      await resultsOf(withResponse('100 %')),
+      await resultsOf(withResponse('50 %')),
+    ];
+    const gains = (results: typeof plain) =>
+      results.scenario.programs.map(
+        ({ name }) =>
+          results.ranking.find(({ program }) => program.name === name)?.program.landing.meanGain ??
+          0,
+      );
+    expect(gains(same)).toEqual(gains(plain));
+    gains(half).forEach((gain, i) => {
+      const whole = gains(plain)[i] ?? 0;
+      // Half of every amplitude is half of the gain but for products of causes and slower loads.
+      expect(gain / whole).toBeGreaterThan(0.4);
+      expect(gain / whole).toBeLessThan(0.56);
+    });
+  });
+
+  it('is a share within reason', async () => {
+    const { problems } = await run('f.yaml', withResponse('900 %'));
+    expect(problems?.map(({ message }) => message)).toEqual([
+      'response is 900 %; a share of the forecast gains lies between 20 % and 250 %',
+    ]);
+  });
+});
+
 describe('results hang together', () => {
   it('mechanisms sum to the gain at every angle and in the target', async () => {
     const { ranking } = await resultsOf(text);
@@ -195,10 +228,10 @@ describe('results hang together', () => {
 
   it('one tested angle sets the size only, three set the shape too', async () => {
     const one = text.replace(/ {6}(40|80|100) deg: \[.*\n/g, '');
-    const { kneeFit } = await resultsOf(one);
-    expect(kneeFit.isShaped).toBe(false);
-    expect(kneeFit.strength.shiftDeg).toBe(0);
-    expect((await resultsOf(text)).kneeFit.isShaped).toBe(true);
+    const [fit] = (await resultsOf(one)).fits;
+    expect(fit?.isShaped).toBe(false);
+    expect(fit?.strength.shiftDeg).toBe(0);
+    expect((await resultsOf(text)).fits[0]?.isShaped).toBe(true);
   });
 
   it('a group needs no tests and gives a forecast', async () => {
@@ -207,7 +240,7 @@ describe('results hang together', () => {
       .replace('code: SN-04', 'name: trained women')
       .replace(/tests:[\s\S]*?target:/, 'target:');
     const results = await resultsOf(group);
-    expect(results.kneeFit.strength).toEqual({ scale: 1, shiftDeg: 0, tilt: 0 });
+    expect(results.fits).toEqual([]);
     expect(results.ranking).toHaveLength(7);
   });
 

@@ -2,14 +2,22 @@
  * Runs every hostile scenario in a process of its own and prints a line of JSON before and after each, so that
  * whoever started it sees which one hung, ran out of memory or ended the process.
  */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { besideOnDisk } from '../src/commands/besideOnDisk.ts';
 import { formatProblems } from '../src/notebook/problem.ts';
+import { readWithIncludes } from '../src/notebook/readWithIncludes.ts';
 import { fullReport } from '../src/page/fullReport.ts';
 import { renderMarkdown } from '../src/page/markdown.ts';
 import { jsonText, resultsJson } from '../src/page/resultsJson.ts';
 import { renderTerminal } from '../src/page/terminal.ts';
-import { run } from '../src/run.ts';
+import { runSource } from '../src/run.ts';
+import { hostileFolder } from './hostile/includes.ts';
 import { hostileScenarios } from './hostile/scenarios.ts';
 
+const folder = mkdtempSync(join(tmpdir(), 'torqueleaf-'));
+const path = hostileFolder(folder);
 const file = 'hostile.yaml';
 
 /** Time of the processor: it does not depend on what else the machine does. */
@@ -21,14 +29,15 @@ function milliseconds(): number {
 const members = Object.getOwnPropertyNames(Object.prototype).length;
 
 async function outcome(text: string) {
+  const { source, texts, problems: unread = [] } = readWithIncludes(file, text, besideOnDisk(path));
   const {
     results,
     problems,
     notes = [],
     broken = [],
-  } = { notes: [], broken: [], ...(await run(file, text)) };
+  } = { notes: [], broken: [], ...(source ? await runSource(source) : { problems: unread }) };
   const ran = milliseconds();
-  const said = formatProblems(problems ?? [...broken, ...notes], () => text);
+  const said = formatProblems(problems ?? [...broken, ...notes], (name) => texts.get(name));
   if (!results) return { ran, said, problems: problems ?? [], pages: [] };
   const report = fullReport(results);
   const json = jsonText(resultsJson(results));
@@ -67,4 +76,4 @@ async function main(): Promise<void> {
   }
 }
 
-void main();
+void main().finally(() => rmSync(folder, { recursive: true }));

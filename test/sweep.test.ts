@@ -3,9 +3,16 @@ import { describe, expect, it } from 'vitest';
 import { readSource, type Source } from '../src/notebook/source.ts';
 import { startingScenario } from '../src/notebook/startingScenario.ts';
 import { soughtText } from '../src/page/soughtText.ts';
+import { sweepOfTwoPage } from '../src/page/sweepOfTwoPage.ts';
+import { sweepPage } from '../src/page/sweepPage.ts';
+import { renderTerminal } from '../src/page/terminal.ts';
+import { displayWidth } from '../src/page/wrap.ts';
 import { seek } from '../src/questions/seek.ts';
+import { seekExtreme } from '../src/questions/seekExtreme.ts';
 import { type Sweep, sweep } from '../src/questions/sweep.ts';
+import { sweepTwo } from '../src/questions/sweepTwo.ts';
 import { run } from '../src/run.ts';
+import { Memory } from '../src/stages/memory.ts';
 
 const text = readFileSync('scenarios/ski-deep-range.yaml', 'utf8');
 
@@ -101,6 +108,249 @@ describe('sweep', () => {
       'values are "60 kg : 5 lb : 70 kg"; write all three in one unit, such as 60 kg : 5 kg : 80 kg',
       'values are "60 kg : 0.01 kg : 70 kg"; that is 1001 values, from 2 to 60 are taken',
     ]);
+  });
+});
+
+describe('the page of a sweep', () => {
+  const place = 'programs.deep squat.work.1.to';
+  const page = async (width: number, values: string, ...formulas: string[]) =>
+    renderTerminal(sweepPage(await swept(oneProgram, place, values, ...formulas)), width);
+
+  it('says what has no answer below the table, and leaves a gap in the chart', async () => {
+    // 100 deg is in the file; the limit is 125 deg. Stature does not change: 1.68 m.
+    const [words = '', chart = ''] = (await page(60, '100 deg, 110 deg, 130 deg', 'stature')).split(
+      'stature (m)\n',
+    );
+    expect(words).toBe(`${place} varied
+====================================
+
+Values
+------
+
+In the file: 100 deg. Everything else stays as it is.
+
+to                    stature
+--------------------  -------
+100 deg (as written)   1.68 m
+110 deg                1.68 m
+130 deg                     -
+
+- No answer at 130 deg: back squat goes to 130 deg of knee
+  flexion, past the athlete's limit of 125 deg
+  (athlete.limits.knee flexion).
+
+stature does not change.
+
+`);
+    // 60 columns less 5 of margin are 55 for 30 deg: 110 deg is column 18, the last of the line.
+    expect(chart.match(/─+$/gmu)).toEqual(['─'.repeat(19)]);
+    expect(chart).toMatch(/^ +100 +105 +110 +115 +120 +125 +130\n +to \(deg\)$/mu);
+  });
+
+  it('draws a list over angles once a value, at most seven, and says which are left out', async () => {
+    const shown = await page(80, '60 deg : 5 deg : 100 deg', 'gain("deep squat")');
+    expect(shown).toContain(
+      'Drawn for 7 of the 9 values; left out of the chart: 70 deg and 90 deg.',
+    );
+    expect(shown).toContain('target 75-100 deg');
+    expect(shown).toMatch(/o 60 deg {3}\* 65 deg {3}x 75 deg/);
+    const short = await page(80, '90 deg, 100 deg', '[1, 2]');
+    expect(short).toContain('is not drawn: only lists over all angles');
+  });
+
+  it.each([38, 40, 80])('is never wider than %i columns', async (width) => {
+    const formulas = ['load("deep squat", 1)', 'target_gain("deep squat")'];
+    const shown = await page(width, '90 deg : 20 deg : 130 deg', ...formulas);
+    for (const line of shown.split('\n')) expect(displayWidth(line)).toBeLessThanOrEqual(width);
+  });
+});
+
+describe('sweep of two places', () => {
+  const two = (mass: string, to: string, formula = 'mass', file = oneProgram) =>
+    sweepTwo(
+      parsed(file),
+      { place: 'athlete.mass', values: mass },
+      { place: 'programs.deep squat.work.1.to', values: to },
+      formula,
+    );
+
+  it('answers with every pair, as the file with both would', async () => {
+    const formula = 'load("deep squat", 1)';
+    const { sweep: found } = await two('60 kg, 70 kg', '90 deg, 110 deg', formula);
+    const values = found?.steps.map((row) => row.map(({ answers: [one] }) => one?.value));
+    const alone = async (mass: string, to: string) => {
+      const file = oneProgram.replace('mass: 63.5 kg', `mass: ${mass}`);
+      const { steps } = await swept(file, 'programs.deep squat.work.1.to', to, formula);
+      return steps.map(({ answers: [one] }) => one?.value);
+    };
+    expect(values).toEqual([
+      await alone('60 kg', '90 deg, 110 deg'),
+      await alone('70 kg', '90 deg, 110 deg'),
+    ]);
+  });
+
+  it.each([38, 40, 80])(
+    'is a map of %i columns at most, refused cells explained',
+    async (width) => {
+      const { sweep: found } = await two(
+        '60 kg : 5 kg : 80 kg',
+        '90 deg, 130 deg',
+        '(mass - 70 kg)^2',
+      );
+      if (!found) throw new Error('no sweep');
+      const shown = renderTerminal(sweepOfTwoPage(found), width);
+      for (const line of shown.split('\n')) expect(displayWidth(line)).toBeLessThanOrEqual(width);
+      // By hand: 100, 25, 0, 25, 100 kg²; a fifth of the way is 20.
+      expect(shown).toContain(`
+     90       130
+60 [100 @@]  -
+65   25 ::   -
+70    0 ..   -
+75   25 ::   -
+80 [100 @@]  -
+`);
+      const words = shown.replace(/\s+/gu, ' ');
+      expect(words).toContain('No answer at to = 130 deg: back squat');
+      expect(words).toContain(
+        'largest at mass = 60 kg, to = 90 deg and mass = 80 kg, to = 90 deg (100 kg^2) and smallest at mass = 70 kg, to = 90 deg (0 kg^2).',
+      );
+    },
+  );
+
+  it('says what is wrong (whole messages)', async () => {
+    expect([
+      (await two('60 kg : 1 kg : 79 kg', '90 deg : 1 deg : 97 deg')).fault,
+      (await two('60 kg, 70 kg', '90 deg, 100 deg', 'gain("deep squat")')).fault,
+      (await two('60 kg : 70 kg', '90 deg')).fault,
+      (
+        await sweepTwo(
+          parsed(oneProgram),
+          { place: 'athlete.mass', values: '60 kg' },
+          { place: 'athlete.mass', values: '70 kg' },
+          'mass',
+        )
+      ).fault,
+    ]).toEqual([
+      'that is 20 × 8 = 160 evaluations, at most 144 are taken; make a step wider',
+      'gain("deep squat") is not a single number; two places need one for each pair',
+      'values are "60 kg : 70 kg"; write from : step : to, such as 60 kg : 5 kg : 80 kg, or a list with commas',
+      'athlete.mass is named twice; name another place after --by',
+    ]);
+  });
+});
+
+describe('a sweep over one program', () => {
+  it('plans and forecasts only that program again, and the athlete once', async () => {
+    const memory = new Memory();
+    const values = '90 deg : 10 deg : 120 deg';
+    const found = await sweep(
+      parsed(text),
+      'programs.deep squat.work.1.to',
+      values,
+      ['target_gain()'],
+      memory,
+    );
+    expect(found.sweep?.steps.every(({ says }) => says === undefined)).toBe(true);
+    // Seven programs; the swept one takes four values, the others one each.
+    expect(memory.plans.count).toBe(6 + 4);
+    expect(memory.forecasts.count).toBe(6 + 4);
+    // Singles are asked over the ranges of all programs, which the swept one changes.
+    expect(memory.singles.count).toBe(7 * 4);
+    expect(memory.athletes.count).toBe(1);
+  });
+});
+
+describe('seek of the least or most', () => {
+  // Over a cell, so that nothing of the athlete is computed again.
+  const withCell = `${oneProgram}cells: { bar: 65 kg }\n`;
+  const found = async (range: string, formula: string, goal: 'least' | 'most') => {
+    const answer = await seekExtreme(parsed(withCell), 'cells.bar', range, formula, goal);
+    return 'fault' in answer ? answer.fault : soughtText(answer.sought);
+  };
+  const wave = 'sin(bar / (1 kg) * 60 deg)';
+  const fall = 'if(bar < 65 kg, bar, bar - 20 kg)';
+
+  // By hand. The wave has a period of 6 kg with tops at 61.5 kg and every 6 kg on; with a slope of
+  // −1/100 kg, 60° = 1.0472 a kg: lows where cos = 0.01/1.0472, 0.009 kg beside 64.5, 70.5, 76.5,
+  // −1 − 0.645, −1 − 0.705, −1 − 0.765; it begins at sin 3600° − 0.6 = −0.6 and rises from there.
+  // The second parabola is looked at every 2/3 kg: 61.67 and 62.33 are equal, 62 lies between.
+  it.each([
+    ['60 kg : 90 kg', '(bar - 70 kg)^2', 'least', 'at cells.bar = 70 kg: 0 kg^2.'],
+    ['59 kg : 67 kg', '(bar - 62 kg)^2', 'least', 'at cells.bar = 62 kg: 0 kg^2.'],
+    [
+      '60 kg : 90 kg',
+      '(bar - 70 kg)^2',
+      'most',
+      'at cells.bar = 90 kg: 400 kg^2. That is at the end of the range: widen it to see whether it goes on. It has other highs: at 60 kg (100 kg^2).',
+    ],
+    [
+      '60 kg : 80 kg',
+      wave,
+      'most',
+      'at cells.bar = 67.5 kg: 1. It is as high at 61.5 kg, at 73.5 kg and at 79.5 kg.',
+    ],
+    [
+      '60 kg : 80 kg',
+      `${wave} - bar / (100 kg)`,
+      'least',
+      'at cells.bar = 76.5 kg: -1.77. It has other lows: at 70.5 kg (-1.71), at 64.5 kg (-1.65) and at 60 kg (-0.6).',
+    ],
+    [
+      '60 kg : 70 kg',
+      fall,
+      'most',
+      'just below cells.bar = 65 kg: 65 kg. There it jumps to 45 kg. It has other highs: at 70 kg (50 kg).',
+    ],
+    [
+      '60 kg : 70 kg',
+      fall,
+      'least',
+      'just above cells.bar = 65 kg: 45 kg. There it jumps to 65 kg. It has other lows: at 60 kg (60 kg).',
+    ],
+    // Looked at every 5/6 kg: 60, 60.8, 61.7, 62.5, 63.3, then 64.2.
+    [
+      '60 kg : 70 kg',
+      'max(bar, 64 kg)',
+      'least',
+      'from cells.bar = 60 kg to 63.3 kg: 64 kg. It does not change between them.',
+    ],
+  ] as const)('in %s, %s is %s', async (range, formula, goal, says) => {
+    const text = await found(range, formula, goal);
+    // Which of four equal tops comes first is rounding's choice.
+    const tops = /67\.5|61\.5|73\.5|79\.5/gu;
+    if (formula === wave && goal === 'most')
+      expect([text.replace(tops, 'T'), [...text.matchAll(tops)].map(String).sort()]).toEqual([
+        `${formula} is ${goal} ${says.replace(tops, 'T')}`,
+        ['61.5', '67.5', '73.5', '79.5'],
+      ]);
+    else expect(text).toBe(`${formula} is ${goal} ${says}`);
+  });
+
+  it('stops at the last value that can be', async () => {
+    // The athlete's limit is 125 deg, up to which going deeper adds.
+    const answer = await seekExtreme(
+      parsed(oneProgram),
+      'programs.deep squat.work.1.to',
+      '100 deg : 140 deg',
+      'target_gain("deep squat")',
+      'most',
+    );
+    if ('fault' in answer) throw new Error(answer.fault);
+    const [best] = answer.sought.extremes;
+    expect(best?.lies).toBe('edge');
+    // Found to a thousandth of a step of 40/12 deg, from below.
+    expect(Number.parseFloat(best?.value ?? '')).toBeGreaterThan(125 - 0.0034);
+    expect(Number.parseFloat(best?.value ?? '')).toBeLessThanOrEqual(125);
+    expect(soughtText(answer.sought)).toContain('Beyond that value there is no answer.');
+  });
+
+  it('says that a formula does not change, or has no number', async () => {
+    expect(await found('60 kg : 70 kg', '3 kg', 'least')).toBe(
+      '3 kg does not change in this range of cells.bar: it is always 3 kg.',
+    );
+    expect(await found('60 kg : 70 kg', '"heavy"', 'least')).toBe(
+      '"heavy" has no value anywhere in this range of cells.bar. (13 values tried cannot be: the formula is not a number)',
+    );
   });
 });
 

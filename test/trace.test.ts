@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { cellText } from '../src/notebook/formula/cellText.ts';
-import { dottedOf } from '../src/notebook/placeInText.ts';
+import { withValuesAt } from '../src/notebook/formula/fieldFormulas.ts';
+import { dottedOf, scalarOf } from '../src/notebook/placeInText.ts';
 import type { Path } from '../src/notebook/scenario.ts';
 import { readSource } from '../src/notebook/source.ts';
 import { sourceSection } from '../src/page/evidence.ts';
 import { traceText } from '../src/page/traceText.ts';
 import { displayWidth } from '../src/page/wrap.ts';
 import { ask } from '../src/questions/ask.ts';
-import { withValues } from '../src/questions/sweep.ts';
 import { trace } from '../src/questions/trace/trace.ts';
 import type { TraceNode } from '../src/questions/trace/traceNode.ts';
 import { runSource } from '../src/run.ts';
@@ -23,6 +23,7 @@ athlete:
   mass: 80 kg
   lengths: { thigh: 44 cm }
   training: 3 years
+  response: 110 %
   limits: { knee flexion: 130 deg }
 tests:
   - { action: knee extension, contraction: isometric, unit: N m, trials: { 140 deg: [150], 110 deg: [210], 90 deg: [205] } }
@@ -124,7 +125,10 @@ describe('trace', () => {
     const missing: string[] = [];
     let moves = 0;
     for (const { path, raised } of numbersIn(source.value)) {
-      const { results } = await evaluated(withValues(source, [[path, raised]]));
+      const { results } = await evaluated({
+        ...source,
+        value: withValuesAt(source.value, [{ path, value: scalarOf(raised) }]),
+      });
       for (const [i, formula] of formulas.entries()) {
         const [old, now] = [await ask(before, formula), await ask(results, formula)];
         if (!('result' in old) || !('result' in now)) throw new Error(formula);

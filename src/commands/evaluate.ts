@@ -1,7 +1,11 @@
 import { formatProblems, type Problem } from '../notebook/problem.ts';
-import { readSource, type Source } from '../notebook/source.ts';
-import { run } from '../run.ts';
+import { readWithIncludes } from '../notebook/readWithIncludes.ts';
+import type { Source } from '../notebook/source.ts';
+import { runSource } from '../run.ts';
 import type { ScenarioFile } from './files.ts';
+
+/** Where the lines of problems are found: what was read, whether it could be used or not. */
+type Read = Pick<Source, 'texts'>;
 
 /** Runs one scenario; prints its problems and notes. */
 export async function evaluate(scenario: ScenarioFile, most?: number) {
@@ -10,31 +14,33 @@ export async function evaluate(scenario: ScenarioFile, most?: number) {
 
 /** The same, with the file as it was evaluated. */
 export async function evaluateWithPlaces(scenario: ScenarioFile, most?: number) {
-  const { file, text, beside } = scenario;
-  const found = await run(file, text, beside);
-  printProblems(found.problems ?? [...found.broken, ...found.notes], [scenario], most);
+  const source = open(scenario, most);
+  if (!source) return undefined;
+  const found = await runSource(source);
+  printProblems(found.problems ?? [...found.broken, ...found.notes], [source], most);
   if (found.problems || found.broken.length > 0) process.exitCode = 1;
   return found.problems ? undefined : found;
 }
 
-/** Parses one scenario; prints its problems, and exits 1 if there are any. */
-export function open(scenario: ScenarioFile): Source | undefined {
-  const { source, problems } = readSource(scenario.file, scenario.text, scenario.beside);
-  if (problems) failWith(problems, [scenario]);
+/** Reads one scenario and what it includes; prints its problems, and exits 1 if there are any. */
+export function open({ file, text, beside }: ScenarioFile, most?: number): Source | undefined {
+  const { source, problems, texts } = readWithIncludes(file, text, beside);
+  if (problems) failWith(problems, [{ texts }], most);
   return source;
 }
 
-/** Prints problems of files and makes the command exit 1. */
-export function failWith(problems: readonly Problem[], files: readonly ScenarioFile[]): void {
-  printProblems(problems, files);
+/** Prints problems of what was read and makes the command exit 1. */
+export function failWith(problems: readonly Problem[], read: readonly Read[], most?: number): void {
+  printProblems(problems, read, most);
   process.exitCode = 1;
 }
 
-function printProblems(
+/** Prints problems of what was read, with their lines. */
+export function printProblems(
   problems: readonly Problem[],
-  files: readonly ScenarioFile[],
+  read: readonly Read[],
   most?: number,
 ): void {
-  const textOf = (name: string) => files.find(({ file }) => file === name)?.text;
+  const textOf = (file: string) => read.find(({ texts }) => texts.has(file))?.texts.get(file);
   if (problems.length > 0) process.stderr.write(`${formatProblems(problems, textOf, most)}\n`);
 }

@@ -1,6 +1,19 @@
-import { mkdirSync, readdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
+import {
+  accessSync,
+  chmodSync,
+  constants,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  renameSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { basename, join } from 'node:path';
 import type { Beside } from '../notebook/source.ts';
+import { besideOnDisk } from './besideOnDisk.ts';
 import { refuse } from './refuse.ts';
 
 /** A scenario file and what it holds. */
@@ -27,7 +40,7 @@ export function read(files: readonly string[]): ScenarioFile[] {
     const text = readIfThere(file);
     return text === undefined
       ? refuse(`${file} cannot be read; is the name right?`)
-      : [{ file, text }];
+      : [{ file, text, beside: besideOnDisk(file) }];
   });
 }
 
@@ -51,18 +64,36 @@ export function readIfThere(path: string): string | undefined {
   }
 }
 
-/** Writes a file whole or not at all: first beside it, then by renaming. */
-export function writeWhole(folder: string, path: string, text: string): boolean {
+/**
+ * Writes a file whole or not at all: first beside it, then by renaming. A file that is there keeps
+ * its mode; a link stays a link, and what it leads to is written.
+ *
+ * @param hint what to do where it cannot be written
+ */
+export function writeWhole(
+  folder: string,
+  path: string,
+  text: string,
+  hint = 'choose another folder with --out',
+): boolean {
   try {
     mkdirSync(folder, { recursive: true });
-    writeFileSync(`${path}.part`, text);
-    renameSync(`${path}.part`, path);
+    const target = existsSync(path) ? realpathSync(path) : path;
+    const mode = statSync(target, { throwIfNoEntry: false })?.mode;
+    // A write-protected file could still be renamed over.
+    if (mode !== undefined) accessSync(target, constants.W_OK);
+    writeFileSync(`${target}.part`, text);
+    if (mode !== undefined) chmodSync(`${target}.part`, mode);
+    renameSync(`${target}.part`, target);
     return true;
   } catch {
-    refuse(`${path} cannot be written; choose another folder with --out`);
+    refuse(`${path} cannot be written; ${hint}`);
     return false;
   }
 }
+
+/** Name of the report on its retests. */
+export const retestName = (file: string) => reportName(file).replace(/\.md$/, '-retest.md');
 
 /** Name of the report of a scenario file. */
 export const reportName = (file: string) => basename(file).replace(/\.ya?ml$/, '.md');

@@ -1,7 +1,9 @@
-import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { basename, dirname } from 'node:path';
+import { besideInRevision } from './besideInRevision.ts';
+import { besideOnDisk } from './besideOnDisk.ts';
 import { isFolder, readIfThere, type ScenarioFile } from './files.ts';
+import { git } from './git.ts';
 
 /** What a name leads to; a revision's file is called REV:path. */
 type Read = ScenarioFile | { readonly fault: string };
@@ -28,13 +30,13 @@ export function readPair(
 }
 
 /** A file's text, or that of a git revision of a file; a file that is there goes first. */
-function readNamed(name: string): Read {
+export function readNamed(name: string): Read {
   if (isRevision(name)) return readRevision(name, '.', name);
   if (isFolder(name)) return { fault: `${name} is a folder; name a file in it` };
   const text = readIfThere(name);
   return text === undefined
     ? { fault: `${name} cannot be read; is the name right?` }
-    : { file: name, text };
+    : { file: name, text, beside: besideOnDisk(name) };
 }
 
 /** Git is asked in the file's own folder: the file may belong to another repository than this one. */
@@ -55,8 +57,8 @@ function readRevision(asked: string, folder: string, file: string): Read {
       fault: `${file} begins with "-"; write a revision and a file, such as HEAD~1:${path}`,
     };
   if (path === '') return { fault: `${file} names no file; write it after the colon` };
-  const found = git(['cat-file', 'blob', asked], folder);
-  if ('text' in found) return { file, text: found.text };
+  const found = git(['cat-file', 'blob', asked], folder, mostBytes);
+  if ('text' in found) return { file, text: found.text, beside: besideInRevision(asked, folder) };
   if (found.code === 'ENOENT') return { fault: `${file} cannot be read: git is not installed` };
   if (found.code === 'ENOBUFS') return { fault: `${file} is too large for a scenario` };
   if (/not a git repository/.test(found.says))
@@ -65,30 +67,10 @@ function readRevision(asked: string, folder: string, file: string): Read {
     return {
       fault: `${file} cannot be read: git does not trust this folder, it is someone else's`,
     };
-  const known = revision === '' || 'text' in git(['rev-parse', '--verify', revision], folder);
+  const known =
+    revision === '' || 'text' in git(['rev-parse', '--verify', revision], folder, mostBytes);
   if (!known) return { fault: `${file} cannot be read: git knows no revision "${revision}"` };
   return {
     fault: `${file} cannot be read: there is no file ${path.replace(/^\.\//, '')} in ${revision || 'what is staged'}`,
   };
-}
-
-/** Runs git without a shell; its messages are asked for in English, because they are looked into. */
-function git(
-  args: readonly string[],
-  folder: string,
-): { readonly text: string } | { readonly code?: string; readonly says: string } {
-  try {
-    return {
-      text: execFileSync('git', args, {
-        cwd: folder,
-        encoding: 'utf8',
-        env: { ...process.env, LC_ALL: 'C' },
-        maxBuffer: mostBytes,
-        stdio: ['ignore', 'pipe', 'pipe'],
-      }),
-    };
-  } catch (error) {
-    const { code, stderr } = Object(error);
-    return { ...(typeof code === 'string' ? { code } : {}), says: String(stderr ?? '') };
-  }
 }

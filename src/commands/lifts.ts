@@ -34,6 +34,6 @@ async function liftsIn(scenario: ScenarioFile) {
   if (!source) return undefined;
   const found = await liftsKnownTo(source);
   if ('lifts' in found) return found.lifts;
-  failWith(found.problems, [scenario]);
+  failWith(found.problems, [source]);
   return undefined;
 }

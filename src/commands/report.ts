@@ -1,10 +1,10 @@
 import { join } from 'node:path';
 import { fullReport, shortReport } from '../page/fullReport.ts';
-import { renderMarkdown } from '../page/markdown.ts';
 import { jsonText, resultsJson } from '../page/resultsJson.ts';
 import { renderTerminal } from '../page/terminal.ts';
 import { evaluate } from './evaluate.ts';
-import { read, readIfThere, reportName, writeWhole } from './files.ts';
+import { read, readIfThere, writeWhole } from './files.ts';
+import { reportsOf } from './reportsOf.ts';
 import { width } from './width.ts';
 
 /** Evaluates each file; a file with problems gets no report, and the exit code says so. */
@@ -21,11 +21,12 @@ export async function report(
       continue;
     }
     const whole = fullReport(results);
-    const path = join(options.out, reportName(scenario.file));
     const shown = options.full ? whole : shortReport(results);
     process.stdout.write(`${renderTerminal(shown, width())}\n`);
-    if (writeWhole(options.out, path, renderMarkdown(whole)))
-      process.stderr.write(`report: ${path}\n`);
+    for (const { name, text } of reportsOf(scenario.file, results, whole)) {
+      const path = join(options.out, name);
+      if (writeWhole(options.out, path, text)) process.stderr.write(`report: ${path}\n`);
+    }
   }
   if (data.length > 0) process.stdout.write(`${jsonText(data)}\n`);
 }
@@ -35,12 +36,15 @@ export async function check(files: readonly string[], options: { out: string }):
   for (const scenario of read(files)) {
     const results = await evaluate(scenario, Number.POSITIVE_INFINITY);
     if (!results) continue;
-    const path = join(options.out, reportName(scenario.file));
-    const now = renderMarkdown(fullReport(results));
-    const written = readIfThere(path);
-    if (written === now) process.stdout.write(`${scenario.file}: fine, report matches\n`);
+    const pages = reportsOf(scenario.file, results).map(({ name, text }) => {
+      const path = join(options.out, name);
+      return { path, text, written: readIfThere(path) };
+    });
+    const wrong = pages.find(({ text, written }) => text !== written);
+    if (!wrong) process.stdout.write(`${scenario.file}: fine, report matches\n`);
     else {
       process.exitCode = 1;
+      const { path, written } = wrong;
       const state = written === undefined ? 'has no report yet' : 'the report differs';
       const out = options.out === 'reports' ? '' : ` --out ${options.out}`;
       process.stdout.write(

@@ -60,7 +60,7 @@ export function forecast(
   const group = athlete.groups[action];
   const weeks = Math.min(block.weeks, question.weeks ?? block.weeks);
   const state = train(athlete, { ...block, weeks }, coefficients);
-  const own = coefficientsFor(athlete.trained, coefficients);
+  const own = coefficientsFor(athlete, coefficients);
   const ratioBy = (counted: ReadonlySet<Mechanism>) =>
     torqueRatio(group, state.changes[action], 'isometric', own, counted);
   const ratio = ratioBy(new Set(mechanisms));

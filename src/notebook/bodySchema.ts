@@ -43,7 +43,15 @@ const body = {
 /** One athlete, under a pseudonym. */
 export const athlete = z
   .strictObject(
-    { code: text('A pseudonym', 'SN-04'), ...body },
+    {
+      code: text('A pseudonym', 'SN-04'),
+      ...body,
+      response: quantity(
+        'share',
+        'Share of the forecast gains that this athlete made so far, as a retest gives it',
+        '110 %',
+      ).optional(),
+    },
     group('a group of lines such as code: SN-04'),
   )
   .describe('One athlete');

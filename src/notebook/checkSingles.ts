@@ -1,7 +1,7 @@
 import { toRadians } from '../numeric/degrees.ts';
 import { degreesText, isAbove, type Reading } from './reading.ts';
 import type { KnownLifts } from './readLifts.ts';
-import type { LiftTest, Test } from './scenario.ts';
+import type { LiftTest, Test } from './strengthTest.ts';
 
 /** Ends nearer than this are the same: as near as a coach reads an angle (working value). */
 const same = toRadians(1);

@@ -10,6 +10,8 @@ export interface Said {
   readonly text: string;
   /** From 1. */
   readonly line: number;
+  /** Left out where it stands in the scenario itself, not in a file that it includes. */
+  readonly file?: string;
 }
 
 /** A place at which two files differ; a side that says nothing there is left out. */
@@ -34,8 +36,13 @@ const orderOfUse = [
   'lifts',
   'target',
   'programs',
+  'retests',
+  'repeatability',
   'cells',
 ];
+
+/** Names by which entries of tests and work are told apart. */
+const kinds = ['lift', 'hold', 'isokinetic', 'action'];
 
 const longestText = 60;
 
@@ -71,7 +78,9 @@ export function withSaid(a: Source, b: Source, path: Path): Source {
 function differingPaths(a: unknown, b: unknown, path: Path): Path[] {
   if (Array.isArray(a) && Array.isArray(b)) {
     const most = Math.max(a.length, b.length);
-    return Array.from({ length: most }, (_, i) => i).flatMap((i) => within(a, b, path, i));
+    return Array.from({ length: most }, (_, i) => i).flatMap((i) =>
+      kindOf(a[i]) === kindOf(b[i]) ? within(a, b, path, i) : [[...path, i]],
+    );
   }
   if (isGroup(a) && isGroup(b)) {
     const names = new Set([...Object.keys(a), ...Object.keys(b)]);
@@ -79,6 +88,10 @@ function differingPaths(a: unknown, b: unknown, path: Path): Path[] {
   }
   return isSame(a, b) ? [] : [path];
 }
+
+/** Entries of another kind (a lift, a hold) have no value in common: they differ whole. */
+const kindOf = (entry: unknown) =>
+  isGroup(entry) ? kinds.find((name) => Object.hasOwn(entry, name)) : undefined;
 
 function within(a: unknown, b: unknown, path: Path, step: string | number): Path[] {
   const inside = [...path, step];
@@ -96,10 +109,13 @@ function side(name: 'a' | 'b', source: Source, path: Path): Partial<Record<'a' |
   const last = path.at(-1);
   const above = valueAt(source.value, path.slice(0, -1));
   if (last !== undefined && !has(above, last)) return {};
-  return { [name]: { text: saidText(valueAt(source.value, path)), line: source.at(path).line } };
+  const { file, line } = source.at(path);
+  const elsewhere = file === source.file ? {} : { file };
+  return { [name]: { text: saidText(valueAt(source.value, path)), line, ...elsewhere } };
 }
 
-function saidText(value: unknown): string {
+/** A value on one line; a group or list in braces, cut short if it is long. */
+export function saidText(value: unknown): string {
   if (value === null || value === undefined) return 'empty';
   if (typeof value !== 'object') return cut(oneLine(String(value)));
   return cut(oneLine(stringify(value, { collectionStyle: 'flow', lineWidth: 0 })));

@@ -1,6 +1,6 @@
-import type { Problem } from './problem.ts';
+import { mostBytes } from './mostBytes.ts';
+import type { Place, Problem } from './problem.ts';
 
-const mostBytes = 1_000_000;
 const deepest = 60;
 /** Some hundred times an ordinary scenario; the parser needs a second for so many. */
 const mostEntries = 20_000;
@@ -29,11 +29,31 @@ export function guardText(file: string, text: string): Problem | undefined {
   return tooDeep(file, lines) ?? tooMany(file, text) ?? oddIndent(file, lines);
 }
 
+/**
+ * Refuses texts that together are more than one file may be: a scenario and those it includes.
+ *
+ * @param at what to point at
+ * @returns the problem, or undefined for texts that may be parsed one by one; never throws
+ */
+export function guardTogether(texts: readonly string[], at: Place): Problem | undefined {
+  const bytes = texts.reduce((sum, text) => sum + Buffer.byteLength(text), 0);
+  const isLarge = bytes > mostBytes;
+  if (!isLarge && texts.reduce((sum, text) => sum + partsOf(text), 0) <= mostEntries)
+    return undefined;
+  const much = isLarge ? '1 MB' : `${mostEntries} lines and entries`;
+  const message = `the scenario and the files it includes hold more than ${much} together`;
+  return { code: 'file-too-large', message, at, hint: 'include less: one scenario a file' };
+}
+
 /** Lines, names and list entries, by the characters that part them. */
-function tooMany(file: string, text: string): Problem | undefined {
+function partsOf(text: string): number {
   let parted = 0;
   for (const letter of text) if (/[\n:,[\]{}]/.test(letter)) parted++;
-  if (parted <= mostEntries) return undefined;
+  return parted;
+}
+
+function tooMany(file: string, text: string): Problem | undefined {
+  if (partsOf(text) <= mostEntries) return undefined;
   return {
     code: 'file-too-large',
     message: `the file has more than ${mostEntries} lines and entries`,

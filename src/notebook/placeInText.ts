@@ -2,9 +2,11 @@ import { didYouMean } from './didYouMean.ts';
 import type { Path } from './scenario.ts';
 import type { Source } from './source.ts';
 
-/** A single value of a file: where its text begins and ends. */
+/** A single value of a scenario: the file it stands in, and where in its text it begins and ends. */
 export interface ValuePlace {
   readonly path: Path;
+  /** The scenario's own, or one that it includes; its text is `source.texts.get(file)`. */
+  readonly file: string;
   readonly start: number;
   readonly end: number;
   /** What stands there. */
@@ -39,15 +41,17 @@ export function placeInText(source: Source, dotted: string): FoundPlace {
     here = Object(here)[step];
     rest = rest.slice(name.length + 1);
   }
+  if (here === null) return { fault: `${dotted} is empty; write its value in the file first` };
   if (typeof here === 'object' || here === undefined)
     return { fault: `${dotted} is a group, not a single value; name one in it` };
   const at = source.at(path);
-  const lines = source.text.split('\n');
-  const start = lines
+  const text = source.texts.get(at.file) ?? '';
+  const start = text
+    .split('\n')
     .slice(0, at.line - 1)
     .reduce((sum, line) => sum + line.length + 1, at.col - 1);
   const end = start + ((at.endCol ?? at.col) - at.col);
-  return { place: { path, start, end, written: source.text.slice(start, end) } };
+  return { place: { path, file: at.file, start, end, written: text.slice(start, end) } };
 }
 
 function missing(
@@ -66,7 +70,7 @@ function missing(
 export const dottedOf = (path: readonly (string | number)[]) =>
   path.map((step) => (typeof step === 'number' ? step + 1 : step)).join('.');
 
-/** The file with another value at a place; nothing else changes. */
+/** The text of a place's file with another value at the place; nothing else changes. */
 export function withValue(text: string, { start, end }: ValuePlace, value: string): string {
   return text.slice(0, start) + quoted(value) + text.slice(end);
 }

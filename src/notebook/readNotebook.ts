@@ -2,6 +2,7 @@ import type { BlockFile } from './blockSchema.ts';
 import { blockNames, type NotebookBlock } from './blocks.ts';
 import { didYouMean } from './didYouMean.ts';
 import type { Draft } from './draft.ts';
+import type { Place } from './problem.ts';
 import type { Reading } from './reading.ts';
 import type { Path } from './scenario.ts';
 import { valueAt } from './schemaAt.ts';
@@ -72,20 +73,20 @@ function readText(reading: Reading, text: string, path: Path): NotebookBlock | u
   reading.problems.push({
     code: 'bad-text',
     message: `the text ${message}`,
-    at: placeOfLine(reading, text.split('\n')[line] ?? '', start.line) ?? start,
+    at: placeOfLine(reading, text.split('\n')[line] ?? '', start) ?? start,
     hint,
   });
   return undefined;
 }
 
 /** Where a line of a text stands in the file, if it stands there by itself. */
-function placeOfLine({ source }: Reading, written: string, fromLine: number) {
-  const lines = source.text.split('\n');
-  const index = lines.findIndex((one, i) => i >= fromLine && one.trim() === written.trim());
+function placeOfLine({ source }: Reading, written: string, { file, line }: Place) {
+  const lines = source.texts.get(file)?.split('\n') ?? [];
+  const index = lines.findIndex((one, i) => i >= line && one.trim() === written.trim());
   const found = lines[index];
   if (found === undefined) return undefined;
   const col = found.length - found.trimStart().length + 1;
-  return { file: source.file, line: index + 1, col, endCol: col + written.trim().length };
+  return { file, line: index + 1, col, endCol: col + written.trim().length };
 }
 
 function readAll(reading: Reading, path: Path): NotebookBlock | undefined {

@@ -16,15 +16,18 @@ import { readMachines } from './readMachines.ts';
 import { readNotebook } from './readNotebook.ts';
 import type { AngleAt, Standing } from './readPlace.ts';
 import { readPrograms } from './readPrograms.ts';
+import { readRepeatability } from './readRepeatability.ts';
+import { readRetests } from './readRetests.ts';
 import { readStudy } from './readStudy.ts';
 import { readSubject } from './readSubject.ts';
 import { readTarget } from './readTarget.ts';
 import { readTests } from './readTests.ts';
+import { readWithIncludes } from './readWithIncludes.ts';
 import type { Measured, Path, Scenario } from './scenario.ts';
 import { type ScenarioFile, scenarioSchema } from './schema.ts';
 import { valueAt } from './schemaAt.ts';
 import { shapeProblems } from './shapeProblems.ts';
-import { readSource, type Source } from './source.ts';
+import type { Beside, Source } from './source.ts';
 import { tooManyCalls, tooMuchTraining } from './tooMuch.ts';
 import { unitTable } from './unitTable.ts';
 
@@ -56,14 +59,16 @@ type FileDraft = NonNullable<Draft<ScenarioFile>>;
  * @param file the name to show in problems
  * @param text what the file holds
  * @param angleAt turns heights into angles; the notebook itself knows no body
+ * @param beside reads files that it names
  * @returns the scenario, or its problems sorted by place; rejects only on a fault of ours
  */
 export async function readScenario(
   file: string,
   text: string,
   angleAt?: AngleAt,
+  beside?: Beside,
 ): Promise<ReadScenario> {
-  const { source: written, problems: faults } = readSource(file, text);
+  const { source: written, problems: faults } = readWithIncludes(file, text, beside);
   if (faults) return { problems: sortProblems(faults) };
   const { source, problems } = openScenario(written);
   return source ? scenarioFrom(source, angleAt) : { problems };
@@ -95,10 +100,17 @@ export function scenarioFrom(source: Source, angleAt?: AngleAt): ReadScenario {
 }
 
 /** What a scenario says of the athlete alone. */
-export const measuredOf = ({ convention, subject, tests, lifts }: Scenario): Measured => ({
+export const measuredOf = ({
   convention,
   subject,
   tests,
+  repeatability,
+  lifts,
+}: Scenario): Measured => ({
+  convention,
+  subject,
+  tests,
+  repeatability,
   lifts,
 });
 
@@ -108,6 +120,7 @@ const measuredSchema = scenarioSchema.pick({
   athlete: true,
   group: true,
   tests: true,
+  repeatability: true,
   lifts: true,
 });
 
@@ -136,7 +149,10 @@ export function measuredFrom(
   return { measured };
 }
 
-type MeasuredDraft = Pick<FileDraft, 'angles' | 'athlete' | 'group' | 'tests' | 'lifts'>;
+type MeasuredDraft = Pick<
+  FileDraft,
+  'angles' | 'athlete' | 'group' | 'tests' | 'repeatability' | 'lifts'
+>;
 
 function readShape<T>(
   source: Source,
@@ -156,7 +172,13 @@ function convertMeasured(reading: Reading, draft: MeasuredDraft, angleAt: AngleA
   const standing: Standing = { subject, kneeLimit: kneeLimitOf(reading, draft), angleAt };
   const isOnePerson = Object.hasOwn(Object(reading.source.value), 'athlete');
   const tests = readTests(reading, draft.tests, isOnePerson && !isGroup, { ...standing, lifts });
-  const measured = { convention: draft.angles, subject, tests, lifts: declaredLifts(lifts) };
+  const measured = {
+    convention: draft.angles,
+    subject,
+    tests,
+    repeatability: readRepeatability(reading, draft.repeatability, { ...standing, lifts }),
+    lifts: declaredLifts(lifts),
+  };
   return { measured, standing, lifts };
 }
 
@@ -174,6 +196,7 @@ function convert(
   const tested = measured.tests.flatMap((test) =>
     test.kind === 'lift' ? (test.heights ?? []).map((placed) => ({ lift: test.lift, placed })) : [],
   );
+  const around = { ...standing, lifts };
   return complete<Scenario>({
     ...measured,
     file: reading.source.file,
@@ -184,13 +207,17 @@ function convert(
     chains: readChains(reading, draft.chains),
     bands: readBands(reading, draft.bands),
     ...optional('minutesPerWeek', draft.limits?.['minutes per week']),
+    retests: readRetests(reading, draft.retests, measured.tests, {
+      ...around,
+      programs: Object.keys(Object(Object(reading.source.value).programs)),
+    }),
     cells: readCells(reading, draft.cells),
     ...optional('notebook', draft.notebook && readNotebook(reading, draft.notebook)),
     ...optional(
       'study',
       draft.study && readStudy(reading, draft.study, { lifts, kneeLimit: standing.kneeLimit }),
     ),
-    programs: readPrograms(reading, draft.programs, { ...standing, tested, lifts, equipment }),
+    programs: readPrograms(reading, draft.programs, { ...around, tested, equipment }),
   });
 }
 

@@ -26,6 +26,14 @@ const training: Expected = {
   most: 60,
   bounds: 'it lies between 0 and 60 years',
 };
+/** Retests give no more and no less than this, drawn toward 100 % as they are. */
+const response: Expected = {
+  dimension: 'share',
+  example: '110 %',
+  least: 0.2,
+  most: 2.5,
+  bounds: 'a share of the forecast gains lies between 20 % and 250 %',
+};
 const bodyLength: Expected = {
   dimension: 'length',
   example: '41 cm',
@@ -87,6 +95,12 @@ function readBody(
     lengths: readLengths(reading, body.lengths, [...path, 'lengths']),
     trainingYears: reading.quantity([...path, 'training'], body.training, training),
     limits: readLimits(reading, body.limits, [...path, 'limits']),
+    ...optional(
+      'response',
+      'response' in body
+        ? reading.quantity([...path, 'response'], body.response, response)
+        : undefined,
+    ),
     path,
   });
 }

@@ -48,14 +48,25 @@ export class Reading {
   readonly units: UnitTable;
   /** Undefined if the file does not say: then angles are checked for their unit only. */
   readonly convention: Convention | undefined;
-  readonly problems: Problem[] = [];
+  readonly problems: Problem[];
   /** What is allowed but worth a look. */
-  readonly notes: Problem[] = [];
+  readonly notes: Problem[];
 
-  constructor(source: Source, units: UnitTable, convention: Convention | undefined) {
+  /** How much of tables was read so far. */
+  tables = { characters: 0, lines: 0 };
+
+  /** @param within the reading that gathers the problems, for a file that another one names */
+  constructor(
+    source: Source,
+    units: UnitTable,
+    convention: Convention | undefined,
+    within?: Pick<Reading, 'problems' | 'notes'>,
+  ) {
     this.source = source;
     this.units = units;
     this.convention = convention;
+    this.problems = within?.problems ?? [];
+    this.notes = within?.notes ?? [];
   }
 
   /** Collects a problem at a path; never throws. */
@@ -130,7 +141,12 @@ export class Reading {
     return `${degreesText(halfTurn - flexion)} deg included`;
   }
 
-  /** The same, and as flexion of a joint, which limits and lifts are stated in; never throws. */
+  /** Writes an angle of any joint as this file does, in degrees; never throws. */
+  jointText(angle: Radian, joint: string | undefined): string {
+    return this.turns(joint) ? this.angleText(angle) : `${degreesText(angle)} deg`;
+  }
+
+  /** Writes an angle as this file does and as flexion of the joint, which limits and lifts are stated in; never throws. */
   flexionText(flexion: Radian, joint = 'knee'): string {
     const anatomical = `${degreesText(flexion)} deg of ${jointMotion(joint)}`;
     return this.turns(joint) ? `${this.angleText(flexion)} (${anatomical})` : anatomical;

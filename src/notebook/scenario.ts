@@ -6,6 +6,7 @@
 
 import type { Lift, MuscledJoint } from '../mechanics/lift.ts';
 import type { NotebookBlock } from './blocks.ts';
+import type { RepeatedTest, Retest, Test } from './strengthTest.ts';
 import type { Study } from './study.ts';
 
 export type Metre = number;
@@ -54,41 +55,10 @@ export interface Subject {
   readonly lengths: Readonly<Partial<Record<BodyLength, Metre>>>;
   readonly trainingYears: number;
   readonly limits: Readonly<Partial<Record<LimitName, Radian>>>;
+  /** Share of the forecast gains that the athlete made so far; 1 if left out. */
+  readonly response?: Fraction;
   readonly path: Path;
 }
-
-/** Maximal isometric torque trials at several joint angles. */
-export interface TorqueTest {
-  readonly kind: 'torque';
-  readonly action: string;
-  readonly date?: string;
-  /** Angles of the neighbour joints during the test. */
-  readonly neighbours: Readonly<Record<string, Radian>>;
-  readonly score: 'best' | 'mean';
-  readonly points: readonly {
-    readonly angle: Radian;
-    readonly trials: readonly NewtonMetre[];
-    readonly path: Path;
-  }[];
-  readonly path: Path;
-}
-
-/** Heaviest single repetition of a lift over a stated range. */
-export interface LiftTest {
-  readonly kind: 'lift';
-  readonly lift: string;
-  readonly date?: string;
-  /** Start of the range; the lift's first angle if it is not written. */
-  readonly from?: Radian;
-  /** The far end of the range (leading-joint angle). */
-  readonly to: Radian;
-  readonly best: Kilogram;
-  /** Ends that the file gives as heights; only present if there are any. */
-  readonly heights?: readonly PlacedHeight[];
-  readonly path: Path;
-}
-
-export type Test = TorqueTest | LiftTest;
 
 export interface Target {
   readonly action: string;
@@ -249,7 +219,10 @@ export interface Cell {
 }
 
 /** What the file says of the athlete before any program. */
-export type Measured = Pick<Scenario, 'convention' | 'subject' | 'tests' | 'lifts'>;
+export type Measured = Pick<
+  Scenario,
+  'convention' | 'subject' | 'tests' | 'repeatability' | 'lifts'
+>;
 
 export interface Scenario {
   readonly file: string;
@@ -266,6 +239,10 @@ export interface Scenario {
   readonly chains: Readonly<Record<string, Chains>>;
   readonly bands: Readonly<Record<string, Bands>>;
   readonly minutesPerWeek?: number;
+  /** Tests after training, in order of time. */
+  readonly retests: readonly Retest[];
+  /** How far tests differ between days without training between them. */
+  readonly repeatability: readonly RepeatedTest[];
   readonly programs: readonly Program[];
   readonly cells: readonly Cell[];
   /** The coach's own order of the report, in place of the standard one. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { mostIncluded } from './includedNames.ts';
 import { program } from './programSchema.ts';
 import { scenarioSchema } from './schema.ts';
 
@@ -13,8 +14,15 @@ const derived = z
   })
   .describe('A program that is another one with changes');
 
-/** The same shape for editors: programs may also be `like` one another. */
+/** Files joined with this one before its shape is looked at. */
+const include = z
+  .union([z.string(), z.array(z.string()).max(mostIncluded)])
+  .describe('Files of this folder to put together with this one, such as athletes/SN-04.yaml')
+  .meta({ examples: [['athletes/SN-04.yaml', 'equipment.yaml']] });
+
+/** The same shape for editors: other files, and programs that are `like` one another. */
 const forEditors = scenarioSchema.extend({
+  include: include.optional(),
   programs: z
     .record(z.string(), z.union([program, derived]))
     .describe('Program name → what is done'),
@@ -25,5 +33,7 @@ const forEditors = scenarioSchema.extend({
  * units and plain sense.
  */
 export function scenarioJsonSchema(): object {
-  return z.toJSONSchema(forEditors, { io: 'input' });
+  const { required, ...schema } = z.toJSONSchema(forEditors, { io: 'input' });
+  // What a scenario must have may stand in a file it includes, but for the convention of angles.
+  return { ...schema, required: ['angles'], anyOf: [{ required: ['include'] }, { required }] };
 }

@@ -7,9 +7,10 @@ import { group, must, oneOf, quantity, text } from './field.ts';
 import { actionNames } from './knownNames.ts';
 import { declaredLift } from './liftSchema.ts';
 import { exampleProgram, program } from './programSchema.ts';
+import { repeatedTest, retest } from './retestSchema.ts';
 import { bands, chains } from './rigSchema.ts';
 import { study } from './studySchema.ts';
-import { liftTest, torqueTest } from './testSchema.ts';
+import { strengthTest } from './testSchema.ts';
 
 /**
  * The shape of a scenario file, before units are read: quantities are still texts ("168 cm").
@@ -74,6 +75,8 @@ export const scenarioSchema = z.strictObject(
   {
     title: text('One line that says what is wanted', 'Stronger in the deep knee range'),
     note: text('Anything worth knowing').optional(),
+    // Read and taken out before: one that is still there was not followed.
+    include: z.never({ error: 'names files, which cannot be read here' }).optional(),
     angles: z
       .enum(['flexion', 'included'], {
         error: must('flexion (0 = straight) or included (180 = straight)', conventions),
@@ -84,11 +87,16 @@ export const scenarioSchema = z.strictObject(
     athlete: athlete.optional(),
     group: meanPerson.optional(),
     tests: z
-      .array(
-        z.union([torqueTest, liftTest], { error: must('a test with "action:" or "lift:"') }),
-        group('a list, each entry after "- "'),
-      )
+      .array(strengthTest, group('a list, each entry after "- "'))
       .describe('What was measured')
+      .optional(),
+    retests: z
+      .array(retest, group('a list, each entry after "- "'))
+      .describe('What was measured after training, in order of time')
+      .optional(),
+    repeatability: z
+      .array(repeatedTest, group('a list, each entry after "- "'))
+      .describe('How far tests differ between days without training between them')
       .optional(),
     target,
     limits: limits.optional(),

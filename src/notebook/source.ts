@@ -23,6 +23,8 @@ export type Beside = (path: string) => { readonly text: string } | { readonly fa
 export interface Source {
   readonly file: string;
   readonly text: string;
+  /** The texts that places point into, by their `file`: its own, and those of included files. */
+  readonly texts: ReadonlyMap<string, string>;
   /** The file as plain objects, lists, texts and numbers. */
   readonly value: unknown;
   /**
@@ -67,7 +69,7 @@ export function readSource(file: string, text: string, beside?: Beside): SourceR
   if (problems.length > 0) return { problems };
   const value: unknown = document.toJS({ maxAliasCount: 0 });
   const at: Source['at'] = (path, { key = false } = {}) => locate(...rangeAt(document, path, key));
-  return { source: { file, text: bare, value, at, beside } };
+  return { source: { file, text: bare, texts: new Map([[file, bare]]), value, at, beside } };
 }
 
 function locator(file: string, text: string, lines: LineCounter): Locate {

@@ -10,6 +10,12 @@ export const most = {
   name: 200,
   /** Characters of a text. */
   text: 5000,
+  /** Characters, lines and columns of a table beside the scenario: more than a squad's season. */
+  table: 500_000,
+  lines: 5000,
+  columns: 200,
+  /** Of all tables that tests name together, a table counted as often as it is named. */
+  tables: { characters: 1_500_000, lines: 20_000 },
   /** Entries of one list or group; each wrong one costs a search for what was meant. */
   entries: 300,
   /** Calls in all formulas; one that asks about a lift takes some milliseconds. */

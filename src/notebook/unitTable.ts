@@ -34,6 +34,7 @@ export const unitSizes = {
 } as const;
 const { deg, foot, inch, pound, gravity } = unitSizes;
 const footPound = foot * pound * gravity;
+const inchPound = inch * pound * gravity;
 
 /** Spellings in the file and their size in SI (weeks, years: in themselves; shares: of one). */
 const spellings: Readonly<Record<Dimension, Readonly<Record<string, number>>>> = {
@@ -45,7 +46,12 @@ const spellings: Readonly<Record<Dimension, Readonly<Record<string, number>>>> =
     ...all(['N m', 'N*m', 'Nm', 'N·m'], 1),
     ...all(['lbf ft', 'ft lbf', 'ft·lbf', 'ft-lbf', 'lb ft', 'ft lb', 'ft lbs'], footPound),
     ...all(['ft-lb', 'ft-lbs', 'ft·lb', 'foot pound', 'foot pounds', 'foot-pounds'], footPound),
+    ...all(
+      ['lbf in', 'in lbf', 'in·lbf', 'in-lbf', 'in-lb', 'in-lbs', 'in lb', 'lb in'],
+      inchPound,
+    ),
     'kgf cm': gravity / 100,
+    'kgf m': gravity,
   },
   force: { N: 1, kN: 1000, kgf: gravity, lbf: pound * gravity },
   'mass per length': {

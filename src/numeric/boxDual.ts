@@ -1,4 +1,4 @@
-import { solvePositiveDefinite } from './leastSquares.ts';
+import { solvePositiveDefinite } from './solvePositiveDefinite.ts';
 
 /** The problem with scaled rows: residuals, and multipliers against each other, lose their units. */
 export interface DualProblem {

@@ -1,3 +1,5 @@
+import { positiveQuantile } from './positiveQuantile.ts';
+
 /** Density of the standard normal distribution. */
 export function normalDensity(z: number): number {
   return Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
@@ -27,4 +29,18 @@ export function normalCumulative(z: number): number {
   for (let k = 60; k > 0; k--) fraction = distance + k / fraction;
   const tail = normalDensity(distance) / fraction;
   return z < 0 ? tail : 1 - tail;
+}
+
+/**
+ * Quantile of the standard normal distribution, Φ⁻¹(p), 0 < p < 1 (outside: ±∞ at the ends).
+ *
+ * @throws RangeError for a p that is no probability
+ */
+export function normalQuantile(p: number): number {
+  if (!(p >= 0 && p <= 1)) throw new RangeError(`${p} is no probability`);
+  if (p === 0.5) return 0;
+  if (p === 0 || p === 1) return p === 0 ? -Infinity : Infinity;
+  if (p > 0.5) return -normalQuantile(1 - p);
+  // By symmetry the lower tail is the upper one mirrored.
+  return -positiveQuantile((z) => normalCumulative(-z), normalDensity, p);
 }

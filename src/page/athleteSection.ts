@@ -7,17 +7,9 @@ import { notModelled } from '../tables/partlyModelled.ts';
 import { heightAssumptions } from './heightWords.ts';
 import type { Block, Section } from './report.ts';
 import { rigAssumptions } from './rigWords.ts';
-import { strongest } from './strongestAngle.ts';
-import { testTable } from './testTables.ts';
-import {
-  degrees,
-  kilograms,
-  listInWords,
-  newtonMetres,
-  percent,
-  plural,
-  signedPercent,
-} from './words.ts';
+import { singleWords, testAssumptions } from './testAssumptions.ts';
+import { testedStrength } from './testedStrength.ts';
+import { degrees, kilograms, listInWords, newtonMetres, percent, plural } from './words.ts';
 import { workAssumptions } from './workAssumptions.ts';
 
 /** What was measured, how the model met it, and everything assumed or borrowed. */
@@ -29,53 +21,21 @@ export function athleteSection(results: Results): Section {
 }
 
 function testBlocks(results: Results): Block[] {
-  const { kneeFit, scales, calibrations } = results;
-  const blocks: Block[] = [];
-  if (kneeFit.measured.length > 0)
-    blocks.push(
-      {
-        kind: 'text',
-        text: fitSentence(results),
-      },
-      {
-        kind: 'table',
-        columns: [
-          { head: 'knee angle', align: 'left' },
-          { head: 'measured', align: 'right' },
-          { head: 'fitted curve', align: 'right' },
-          { head: 'difference', align: 'right' },
-        ],
-        rows: kneeFit.measured.map(({ deg, torque }, i) => {
-          const fitted = kneeFit.fitted[i] ?? torque;
-          return [
-            `${deg.toFixed(0)}°`,
-            newtonMetres(torque),
-            newtonMetres(fitted),
-            signedPercent(torque / fitted - 1),
-          ];
-        }),
-      },
-    );
-  const sizes = Object.entries(scales);
-  if (sizes.length > 0)
-    blocks.push({
-      kind: 'list',
-      items: sizes.map(
-        ([action, scale]) =>
-          `Tested ${action}: taken as ${percent(scale)} of the mean person of this size, the shape by angle from the tables.`,
-      ),
-    });
-  blocks.push(...testTable(results.otherTests));
-  if (calibrations.length > 0)
-    blocks.push({
-      kind: 'list',
-      items: calibrations.map(calibrationSentence),
-    });
-  return blocks;
+  const { calibrations } = results;
+  const singles: Block = {
+    kind: 'list',
+    items: calibrations.map((calibration, i) =>
+      calibrationSentence(calibration, results.singles[i]),
+    ),
+  };
+  return [...testedStrength(results), ...(calibrations.length > 0 ? [singles] : [])];
 }
 
-function calibrationSentence({ single, predicted, factor }: Results['calibrations'][number]) {
-  const tested = `Tested ${single.lift} single ${kilograms(single.best)}`;
+function calibrationSentence(
+  { single, predicted, factor }: Results['calibrations'][number],
+  test: Results['singles'][number] | undefined,
+) {
+  const tested = test ? singleWords(test) : `Tested ${single.lift} single`;
   const missing = notModelled(single.lift);
   return missing === undefined
     ? `${tested}; the torque curves alone give ${kilograms(predicted)}. The muscles then give ${percent(factor)} of the torque of the curves (body weight counts too), and that share is used for this lift and others of its kind.`
@@ -113,22 +73,8 @@ function assumedLimits({ scenario, athlete }: Results): string[] {
 
 const ownTable = 'The machine resists as in the coach’s own table, in proportion to the weight.';
 
-function fitSentence({ kneeFit, question, ranking }: Results): string {
-  const { strength, isShaped } = kneeFit;
-  const size = `${percent(strength.scale)} of the mean person of this size`;
-  const landing = ranking[0]?.program.landing;
-  const known =
-    question.action === 'knee extension' && landing
-      ? `, ${strongest([landing.peakBefore, landing.levelBefore])}`
-      : '';
-  const shape = isShaped
-    ? known
-    : ', its shape not determined (fewer than three angles): that of the mean person';
-  return `The curve of knee extension torque was fitted to the tests: ${size}${shape}. All tests count as one occasion.`;
-}
-
 function assumptions(results: Results): string[] {
-  const { scenario, athlete, estimatedLengths, kneeFit, ranking } = results;
+  const { scenario, athlete, estimatedLengths, ranking } = results;
   const { subject } = scenario;
   const used = new Set(
     ranking.flatMap(({ program }) =>
@@ -144,16 +90,22 @@ function assumptions(results: Results): string[] {
       ? `Lengths of ${listInWords(estimatedLengths)} are estimated from stature; segment masses are ${subject.reference === 'pooled' ? 'a table for both sexes together' : `the ${subject.reference} table's`}.`
       : 'All segment lengths are measured; segment masses are from a table.',
     trainingSentence(athlete.trained, subject.trainingYears),
+    ...(subject.response === undefined
+      ? []
+      : [
+          `This athlete is given ${percent(subject.response)} of those gains, as earlier retests showed (weak evidence: the same person may respond otherwise next time).`,
+        ]),
     'Strength of muscles that were not tested comes from tables by body mass, corrected together with the tested lifts; for the hip extensors the tables differ twofold.',
     ...(results.question.action === 'knee extension' ? [unexplained(results)] : borrowed(results)),
     `The "give or take" is the model’s typical miss on groups of studies it had not seen (${percent(gainMiss.value)} of the predicted gain), not an interval for this athlete; differences under ${percent(contrastMiss.value)} of the better gain count as ties.`,
+    ...testAssumptions(results),
     ...assumedLimits(results),
     ...workAssumptions(results),
     ...heightAssumptions(results),
     'Everything is held still for the sum: no bounce, no momentum, seen from the side.',
     'A jump or a sprint is not forecast.',
   ];
-  if (kneeFit.measured.length === 0 && Object.keys(results.scales).length === 0)
+  if (results.fits.length === 0)
     items.unshift('No torque test: the strength curve is that of the mean person of this kind.');
   return [...items, ...rigAssumptions(results), ...liftAssumptions([...used], scenario.lifts)];
 }

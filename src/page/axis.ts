@@ -1,8 +1,8 @@
-/** The frame of a chart: axis of degrees, target band, and the guides behind the curves. */
+/** The frame of a chart: axis of degrees or another unit, target band, and the guides behind the curves. */
 
 import { columnOf, type Frame } from './curve.ts';
 import type { Chart } from './report.ts';
-import { multiples, rowCount } from './scale.ts';
+import { multiples, rowCount, tickText } from './scale.ts';
 import { rangeText } from './words.ts';
 import { displayWidth, oneLine, wrapWords } from './wrap.ts';
 
@@ -49,20 +49,29 @@ const bareApart = 3;
 
 type Band = NonNullable<Chart['band']>;
 
-/** The smallest round angle of which the multiples stand at least some columns apart. */
-function angleStep(frame: Frame, columnsApart: number): number {
-  const perColumn = (frame.toDeg - frame.fromDeg) / (frame.columns - 1);
+/** The smallest round step of which the multiples stand at least some columns apart. */
+function roundStep(frame: Frame, columnsApart: number): number {
+  const apart = (columnsApart * (frame.to - frame.from)) / (frame.columns - 1);
+  const least = frame.isWhole ? Math.max(apart, 1) : apart;
+  if (!frame.isAngle) {
+    const power = 10 ** Math.floor(Math.log10(least));
+    return power * ([1, 2, 5].find((size) => size * power >= least) ?? 10);
+  }
   const steps = [1, 2, 5, 10, 20, 30, 60, 90, 180];
-  return (
-    steps.find((step) => step / perColumn >= columnsApart) ??
-    360 * Math.ceil((columnsApart * perColumn) / 360)
-  );
+  return steps.find((step) => step >= least) ?? 360 * Math.ceil(least / 360);
+}
+
+/** The step from one labelled tick to the next: two blanks at least between their labels. */
+function labelledStep(frame: Frame): number {
+  const step = roundStep(frame, labelledApart);
+  const longest = Math.max(...[frame.from, frame.to].map((end) => tickText(end, step).length));
+  return roundStep(frame, Math.max(labelledApart, longest + 2));
 }
 
 /** The columns of the multiples of a step; columns that two of them share count once. */
 function tickColumns(frame: Frame, step: number): Map<number, number> {
-  const angles = multiples(frame.fromDeg, frame.toDeg, step);
-  return new Map(angles.map((angle) => [Math.round(columnOf(frame, angle)), angle]));
+  const values = multiples(frame.from, frame.to, step);
+  return new Map(values.map((value) => [Math.round(columnOf(frame, value)), value]));
 }
 
 /**
@@ -71,7 +80,7 @@ function tickColumns(frame: Frame, step: number): Map<number, number> {
  */
 export function guides(frame: Frame, band: Band | undefined, dot: string): string[] {
   const { scale, columns } = frame;
-  const ticks = tickColumns(frame, angleStep(frame, labelledApart));
+  const ticks = tickColumns(frame, labelledStep(frame));
   const edges = band ? [band.fromDeg, band.toDeg].map((x) => Math.round(columnOf(frame, x))) : [];
   const zeroRow =
     scale.low < 0 && scale.high > 0
@@ -86,20 +95,23 @@ export function guides(frame: Frame, band: Band | undefined, dot: string): strin
   );
 }
 
-/** The axis line and, under it, the angles, each centred under its tick as far as the edges allow. */
-export function angleAxis(frame: Frame, strokes: Strokes): [line: string, labels: string] {
-  const step = angleStep(frame, labelledApart);
-  const bareStep = angleStep(frame, bareApart);
+/** The axis line and, under it, its values, each centred under its tick as far as the edges allow. */
+export function labelledAxis(frame: Frame, strokes: Strokes): [line: string, labels: string] {
+  const step = labelledStep(frame);
+  const bareStep = roundStep(frame, bareApart);
   const ticks = tickColumns(frame, step);
   // Bare ticks only where they divide the labelled step evenly: 10 within 20, not 20 within 30.
-  const bare = tickColumns(frame, step % bareStep === 0 ? bareStep : step);
+  const bare = tickColumns(
+    frame,
+    Number.isInteger(Number((step / bareStep).toFixed(6))) ? bareStep : step,
+  );
   let line = '';
   for (let column = 0; column < frame.columns; column += 1)
     if (ticks.has(column)) line += strokes.baseTick;
     else line += bare.has(column) ? strokes.baseBare : strokes.base;
   let labels = '';
-  for (const [column, angle] of ticks) {
-    const text = String(angle);
+  for (const [column, value] of ticks) {
+    const text = tickText(value, step);
     const start = Math.round(column - (text.length - 1) / 2);
     labels = labels.padEnd(Math.min(start, frame.columns - text.length)) + text;
   }

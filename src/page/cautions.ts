@@ -24,6 +24,12 @@ const cautions: readonly string[] = [
   'More is not better: about ten hard sets a week for a muscle group are usual, and twice as many, ten hours of training a week or maximal holds without rest are more than can be recovered from. Cut sets, and rest for 1 to 3 minutes between hard efforts.',
 ];
 
+/** The cautions that bear on tests, under a report that ranks no programs. */
+export function testCautions(): Section {
+  const items = [0, 1, 2, 4, 7].map((i) => cautions[i] ?? '');
+  return { heading: 'Cautions', blocks: [{ kind: 'list', items }] };
+}
+
 /** From where a bent knee counts as deep and a straight one as nearly straight (Powers 2014), rad. */
 const deepFrom = 1.05;
 const straightBelow = 0.52;

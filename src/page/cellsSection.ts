@@ -79,7 +79,7 @@ export function cellChart(result: CellResult, results: Results): Block[] {
       kind: 'chart',
       chart: {
         title: `${cell.name}${text === '' ? '' : ` (${text})`}`,
-        xDeg,
+        x: xDeg,
         series: [{ name: cell.name, y: value.map((y) => y / size) }],
         band: {
           fromDeg: toDegrees(question.target.from),

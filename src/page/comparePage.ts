@@ -1,9 +1,11 @@
 import type { Difference, Said } from '../notebook/differences.ts';
 import { cellText } from '../notebook/formula/cellText.ts';
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
-import type { Compared, Pair, Trial, Watched } from '../questions/compare.ts';
+import type { Pair } from '../questions/changes.ts';
+import type { Compared } from '../questions/compare.ts';
+import { causeText } from './causeText.ts';
 import type { Block, Report } from './report.ts';
-import { listInWords, plural, signedPercent, signedPoints } from './words.ts';
+import { signedPercent, signedPoints } from './words.ts';
 
 const notThere = 'not there';
 
@@ -22,7 +24,7 @@ export function comparePage(compared: Compared): Report {
           ...(cells.length > 0 ? [cellTable(cells)] : []),
         ],
       },
-      { heading: 'First cause', blocks: [{ kind: 'text', text: causeText(compared) }] },
+      { heading: 'First cause', blocks: [{ kind: 'text', text: causeOf(compared) }] },
       { heading: 'What differs in the files', blocks: [differenceBlock(differences)] },
     ],
   };
@@ -89,48 +91,12 @@ function cellTable(cells: readonly Pair<CellResult>[]): Block {
   };
 }
 
-function causeText({ programs, cells, differences, cause }: Compared): string {
-  if (!cause) {
-    const isOneSided = [...programs, ...cells].some(
-      ({ a, b }) => a === undefined || b === undefined,
-    );
-    return isOneSided
-      ? 'What both files have comes to the same in both: they differ in what only one of them has.'
-      : 'Nothing that counts differs: every target gain and every cell comes to the same, as far as it is shown.';
-  }
-  const { watched, idle, first } = cause;
-  const tried = idle.length + (first ? 1 : 0);
-  const left = differences.length - tried;
-  if (!first) {
-    const which = left > 0 ? `the first ${tried} of the ` : 'the ';
-    return `${changeText(watched)}, but none of ${which}${differences.length} places that differ moves it alone.${idleText(idle)}`;
-  }
-  const { place, a, b } = first.difference;
-  const later = left > 0 ? ` Not tried: ${plural(left, 'later place')}.` : '';
-  return `${changeText(watched)}; ${place} alone (${said(a)} → ${said(b)}) makes ${effectText(watched, first)}.${idleText(idle)}${later}`;
-}
-
-function changeText(watched: Watched): string {
-  const { kind, name, a, b } = watched;
-  return kind === 'gain'
-    ? `The target gain of "${name}" changes by ${signedPoints(b - a)} points`
-    : `The cell "${name}" goes from ${cellText(a)} to ${cellText(b)}`;
-}
-
-function effectText(watched: Watched, { gain, cell }: Trial): string {
-  if (watched.kind === 'cell') return cell ? `it ${cellText(cell)}` : '';
-  return gain === undefined ? '' : `${signedPoints(gain - watched.a)} of them`;
-}
-
-/** Places tried before without effect, and those that cannot be changed alone. */
-function idleText(idle: readonly Trial[]): string {
-  const isIdle = ({ gain, cell }: Trial) => gain !== undefined || cell !== undefined;
-  const without = idle.filter(isIdle).map(({ difference }) => difference.place);
-  const alone = idle.filter((trial) => !isIdle(trial)).map(({ difference }) => difference.place);
-  return [
-    without.length > 0 ? ` Tried alone without effect: ${listInWords(without)}.` : '',
-    alone.length > 0 ? ` Cannot be changed alone: ${listInWords(alone)}.` : '',
-  ].join('');
+function causeOf({ programs, cells, differences, cause }: Compared): string {
+  if (cause) return causeText(cause, differences.length);
+  const isOneSided = [...programs, ...cells].some(({ a, b }) => a === undefined || b === undefined);
+  return isOneSided
+    ? 'What both files have comes to the same in both: they differ in what only one of them has.'
+    : 'Nothing that counts differs: every target gain and every cell comes to the same, as far as it is shown.';
 }
 
 function differenceBlock(differences: readonly Difference[]): Block {
@@ -145,7 +111,8 @@ function differenceBlock(differences: readonly Difference[]): Block {
       };
 }
 
-const said = (side?: Said) => side?.text ?? notThere;
-
-const located = (name: string, side?: Said) =>
-  side ? `${side.text} (${name}, line ${side.line})` : `${notThere} (${name})`;
+function located(name: string, side?: Said): string {
+  if (!side) return `${notThere} (${name})`;
+  const where = side.file === undefined ? '' : ` of ${side.file}`;
+  return `${side.text} (${name}, line ${side.line}${where})`;
+}

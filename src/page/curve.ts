@@ -3,36 +3,40 @@
 import { plot } from 'asciichart';
 import { rowCount, type Scale } from './scale.ts';
 
-/** The grid of a chart: `columns` wide, the middle of the first at `fromDeg`, of the last at `toDeg`. */
+/** The grid of a chart: `columns` wide, the middle of the first at `from`, of the last at `to`. */
 export interface Frame {
   readonly columns: number;
-  readonly fromDeg: number;
-  readonly toDeg: number;
+  readonly from: number;
+  readonly to: number;
   readonly scale: Scale;
+  /** Whether the axis is one of degrees, which has round values of its own. */
+  readonly isAngle: boolean;
+  /** Whether only whole values were looked at: no ticks between them. */
+  readonly isWhole: boolean;
 }
 
 interface Point {
-  readonly xDeg: number;
+  readonly x: number;
   readonly y: number;
 }
 
 type Run = readonly Point[];
 
-/** The column of an angle, counted from 0; a fraction between the middles of two columns. */
-export function columnOf(frame: Frame, xDeg: number): number {
-  return ((xDeg - frame.fromDeg) / (frame.toDeg - frame.fromDeg)) * (frame.columns - 1);
+/** The column of a value of the axis, counted from 0; a fraction between the middles of two columns. */
+export function columnOf(frame: Frame, x: number): number {
+  return ((x - frame.from) / (frame.to - frame.from)) * (frame.columns - 1);
 }
 
-function angleOf(frame: Frame, column: number): number {
-  return frame.fromDeg + (column / (frame.columns - 1)) * (frame.toDeg - frame.fromDeg);
+function valueIn(frame: Frame, column: number): number {
+  return frame.from + (column / (frame.columns - 1)) * (frame.to - frame.from);
 }
 
-/** The stretches of a curve in order of angle that have no missing or infinite value inside. */
-function finiteRuns(xDeg: readonly number[], y: readonly number[]): Run[] {
-  const points = xDeg
-    .map((x, index) => ({ xDeg: x, y: y[index] ?? Number.NaN }))
-    .filter((point) => Number.isFinite(point.xDeg))
-    .sort((a, b) => a.xDeg - b.xDeg);
+/** The stretches of a curve in order of the axis that have no missing or infinite value inside. */
+function finiteRuns(x: readonly number[], y: readonly number[]): Run[] {
+  const points = x
+    .map((x, index) => ({ x: x, y: y[index] ?? Number.NaN }))
+    .filter((point) => Number.isFinite(point.x))
+    .sort((a, b) => a.x - b.x);
   const runs: Point[][] = [[]];
   for (const point of points)
     if (Number.isFinite(point.y)) runs.at(-1)?.push(point);
@@ -40,15 +44,15 @@ function finiteRuns(xDeg: readonly number[], y: readonly number[]): Run[] {
   return runs.filter((run) => run.length > 0);
 }
 
-/** The run's value at an angle by straight lines between its points, level beyond its ends. */
-function valueAt(run: Run, xDeg: number): number {
-  const next = run.findIndex((point) => point.xDeg >= xDeg);
+/** The run's value at a place of the axis by straight lines between its points, level beyond its ends. */
+function valueAt(run: Run, x: number): number {
+  const next = run.findIndex((point) => point.x >= x);
   const after = run[next] ?? run.at(-1);
   const before = run[Math.max(0, next - 1)];
   if (!after || !before) return Number.NaN;
-  const span = after.xDeg - before.xDeg;
+  const span = after.x - before.x;
   if (next <= 0 || span <= 0) return after.y;
-  return before.y + ((xDeg - before.xDeg) / span) * (after.y - before.y);
+  return before.y + ((x - before.x) / span) * (after.y - before.y);
 }
 
 /**
@@ -56,8 +60,8 @@ function valueAt(run: Run, xDeg: number): number {
  * hold the middle of a column still gets one empty column, as long as the run keeps one to be seen.
  */
 function columnsOf(run: Run, frame: Frame, drawn: number): [first: number, last: number] {
-  const start = columnOf(frame, run[0]?.xDeg ?? 0);
-  const end = columnOf(frame, run.at(-1)?.xDeg ?? 0);
+  const start = columnOf(frame, run[0]?.x ?? 0);
+  const end = columnOf(frame, run.at(-1)?.x ?? 0);
   let first = Math.ceil(start - 1e-9);
   let last = Math.floor(end + 1e-9);
   if (last < first) first = last = Math.round((start + end) / 2);
@@ -68,23 +72,23 @@ function columnsOf(run: Run, frame: Frame, drawn: number): [first: number, last:
 /**
  * asciichart fills column k from samples k and k + 1. A line of box characters therefore takes its
  * samples at the edges of columns, and a line of marks, whose column shows sample k + 1 alone,
- * at the middles: either way a peak stands in the column of its angle.
+ * at the middles: either way a peak stands in the column of its place.
  */
 function samples(run: Run, frame: Frame, first: number, last: number, mark?: string): number[] {
   const { low, high } = frame.scale;
   return Array.from({ length: last - first + 2 }, (_, index) => {
     const column = mark === undefined ? first + index - 0.5 : Math.max(first, first + index - 1);
-    return Math.min(high, Math.max(low, valueAt(run, angleOf(frame, column))));
+    return Math.min(high, Math.max(low, valueAt(run, valueIn(frame, column))));
   });
 }
 
 /**
  * A curve as rows of characters, top row first, blank where it does not pass: in box characters, or
- * in one mark so that several curves can be told apart without colour. Angles may be in any order;
+ * in one mark so that several curves can be told apart without colour. Places may be in any order;
  * a missing or infinite value leaves a gap. Left out: a bend narrower than a column.
  */
 export function drawCurve(
-  xDeg: readonly number[],
+  x: readonly number[],
   y: readonly number[],
   frame: Frame,
   mark?: string,
@@ -92,7 +96,7 @@ export function drawCurve(
   const rows = rowCount(frame.scale);
   const canvas: string[] = Array.from({ length: rows + 1 }, () => ' '.repeat(frame.columns));
   let drawn = -2;
-  for (const run of finiteRuns(xDeg, y)) {
+  for (const run of finiteRuns(x, y)) {
     const [first, last] = columnsOf(run, frame, drawn);
     if (last >= frame.columns) break;
     const lines = plot(samples(run, frame, first, last, mark), {

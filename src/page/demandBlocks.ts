@@ -36,7 +36,7 @@ export function demandBlocks(program: ProgramResult, results: Results): Block[] 
       kind: 'chart',
       chart: {
         title: `${question.action} torque, one side (N·m)`,
-        xDeg,
+        x: xDeg,
         series: [{ name: 'athlete has', y: shown.map(({ i }) => torque[i] ?? 0) }, ...series],
         band,
       },

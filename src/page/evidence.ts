@@ -5,6 +5,7 @@ import {
   bodyRows,
   chainRow,
   curveRows,
+  fitRows,
   kneeMuscleRows,
   loweringRow,
   muscleRows,
@@ -103,6 +104,7 @@ export function sourceSection(results: Results): Section {
   const actions = new Set([question.action, ...legActions]);
   const shown = [
     ...[...actions].flatMap((action) => curveRows(action, reference)),
+    ...(results.fits.length > 0 ? fitRows : []),
     ...(question.action === 'knee extension' ? kneeMuscleRows : []),
     ...rows,
     ...workSources(results),

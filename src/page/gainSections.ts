@@ -7,6 +7,10 @@ import { rangeDegrees, signedPercent } from './words.ts';
 /** Programs drawn in one chart: more curves than this cannot be told apart. */
 const drawn = 4;
 
+/** What gains are split between. */
+export const causesInWords =
+  'Drive: the gain that stays near the angles trained. Growth: more muscle where it was loaded. Series: longer fibres, which move strength toward longer muscle.';
+
 /** Where the gains land (chart and table over angles) and what they are owed to. */
 export function gainSections(results: Results): Section[] {
   return [gainSection(results), whySection(results)];
@@ -46,7 +50,7 @@ export function whySection(results: Results): Section {
     blocks: [
       {
         kind: 'text',
-        text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). Drive: the gain that stays near the angles trained. Growth: more muscle where it was loaded. Series: longer fibres, which move strength toward longer muscle. ${before(programs)}`,
+        text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). ${causesInWords} ${before(programs)}`,
       },
       whyTable(programs),
     ],
@@ -72,7 +76,7 @@ function gainChart(programs: readonly ProgramResult[], results: Results) {
   const { shown, xDeg, band } = chartFrame(results);
   return {
     title: 'gain of maximal torque (%)',
-    xDeg,
+    x: xDeg,
     series: programs.map(({ name, ratio }) => ({
       name,
       y: shown.map(({ i }) => 100 * ((ratio[i] ?? 1) - 1)),

@@ -2,6 +2,7 @@
 
 import { drawChart } from './chart.ts';
 import { escapeInline, escapeLine } from './escape.ts';
+import { drawHeatMap } from './heatMap.ts';
 import type { Block, Report } from './report.ts';
 import { markdownTable } from './table.ts';
 import { paragraphs, plainLines } from './wrap.ts';
@@ -23,6 +24,8 @@ function blockLines(block: Block): string[] {
       return markdownTable(block);
     case 'chart':
       return fenced(drawChart(block.chart, chartWidth));
+    case 'map':
+      return fenced(drawHeatMap(block.map, chartWidth));
   }
 }
 

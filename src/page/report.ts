@@ -18,16 +18,31 @@ export type Block =
       readonly columns: readonly Column[];
       readonly rows: readonly (readonly string[])[];
     }
-  | { readonly kind: 'chart'; readonly chart: Chart };
+  | { readonly kind: 'chart'; readonly chart: Chart }
+  | { readonly kind: 'map'; readonly map: HeatMap };
 
-/** A line chart over an axis of angles in degrees. */
+/** A line chart over an axis of angles in degrees, or of what its `axis` says. */
 export interface Chart {
   /** What is drawn and in which unit, for example "gain (%)". */
   readonly title: string;
-  readonly xDeg: readonly number[];
-  readonly series: readonly { readonly name: string; readonly y: readonly number[] }[];
-  /** The target range, marked under the axis; its name ("target") does not repeat the angles. */
+  readonly x: readonly number[];
+  /** What `x` is and in which unit, for example "mass (kg)"; degrees when left out. */
+  readonly axis?: string;
+  readonly series: readonly {
+    readonly name: string;
+    readonly y: readonly number[];
+    /** A sign of its own; several curves may share one, and then are named once. */
+    readonly mark?: string;
+  }[];
+  /** The target range, marked under an axis of degrees; its name ("target") does not repeat the angles. */
   readonly band?: { readonly fromDeg: number; readonly toDeg: number; readonly name: string };
+}
+
+/** Numbers over two inputs, one down and one across; missing where there is no answer. */
+export interface HeatMap {
+  readonly rows: readonly string[];
+  readonly columns: readonly string[];
+  readonly values: readonly (readonly (number | undefined)[])[];
 }
 
 export interface Section {

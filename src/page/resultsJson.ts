@@ -9,7 +9,7 @@ import type { ProgramResult, Results } from '../run.ts';
  * to 0.1, shares to 0.0001.
  */
 export function resultsJson(results: Results): object {
-  const { scenario, athlete, kneeFit, calibrations, ranking, singlesBefore } = results;
+  const { scenario, athlete, fits, calibrations, ranking, singlesBefore } = results;
   const { subject, target } = scenario;
   return {
     format: 'torqueleaf results 1',
@@ -19,15 +19,20 @@ export function resultsJson(results: Results): object {
       trained: athlete.trained,
       anglesDeg: results.anglesDeg,
       torque: athlete.groups[results.question.action].torque.map(tenth),
-      tests: kneeFit.measured.map(({ deg, torque }, i) => ({
-        angleDeg: tenth(deg),
-        measured: tenth(torque),
-        fitted: tenth(kneeFit.fitted[i] ?? 0),
-      })),
-      lifts: calibrations.map(({ single, predicted, factor }) => ({
+      tests: fits.flatMap(({ action, measured, fitted }) =>
+        measured.map(({ deg, torque }, i) => ({
+          action,
+          angleDeg: tenth(deg),
+          measured: tenth(torque),
+          fitted: tenth(fitted[i] ?? 0),
+        })),
+      ),
+      ...bandJson(results),
+      lifts: calibrations.map(({ single, predicted, factor }, i) => ({
         lift: single.lift,
         toDeg: inDegrees(single.to),
         tested: tenth(single.best),
+        ...estimatedFrom(results.singles[i]?.estimated),
         predicted: tenth(predicted),
         factor: share(factor),
       })),
@@ -52,6 +57,29 @@ export function resultsJson(results: Results): object {
     })),
   };
 }
+
+/** The 90 % band of the torque by angle and what the fit found, where the target's action was tested. */
+function bandJson({ fits, question }: Results): object {
+  const fit = fits.find(({ action }) => action === question.action);
+  if (!fit) return {};
+  return {
+    torqueLow: fit.low.map(tenth),
+    torqueHigh: fit.high.map(tenth),
+    findings: fit.findings,
+  };
+}
+/** Only where the single was not lifted. */
+const estimatedFrom = (estimated: Results['singles'][number]['estimated']) =>
+  estimated
+    ? {
+        estimatedFrom: {
+          reps: estimated.reps,
+          load: tenth(estimated.load),
+          least: tenth(estimated.least),
+          most: tenth(estimated.most),
+        },
+      }
+    : {};
 
 function programJson(program: ProgramResult): object {
   const { landing, shares, targetShares, plan } = program;

@@ -56,7 +56,7 @@ export function singlesSection(results: Results): Section[] {
   ];
 }
 
-/** In per cent; from next to nothing added to the body, in kilograms. */
-function changeOf(before: number, after: number): string {
+/** Change of a single in per cent; from next to nothing added to the body, in kilograms. */
+export function changeOf(before: number, after: number): string {
   return before < 1 ? `+${kilograms(after - before)}` : signedPercent(after / before - 1);
 }

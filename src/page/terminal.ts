@@ -1,6 +1,7 @@
 /** A report as text for a terminal. */
 
 import { drawChart } from './chart.ts';
+import { drawHeatMap } from './heatMap.ts';
 import { proseLines } from './prose.ts';
 import type { Block, Report } from './report.ts';
 import { terminalTable } from './table.ts';
@@ -28,6 +29,8 @@ function blockLines(block: Block, width: number): string[] {
       return terminalTable(block, width);
     case 'chart':
       return drawChart(block.chart, Math.min(width, widestChart));
+    case 'map':
+      return drawHeatMap(block.map, width);
   }
 }
 

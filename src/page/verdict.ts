@@ -37,7 +37,7 @@ function introduction({ scenario, question }: Results): string {
 }
 
 /** Below this (share) a gain is not worth a verdict. */
-const noticeable = 0.01;
+export const noticeable = 0.01;
 
 /** The best program, what it is expected to give, and which others cannot be told from it. */
 function verdict(results: Results): string {

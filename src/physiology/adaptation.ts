@@ -3,7 +3,7 @@ import { type ActionName, actions, byAction } from '../tables/actions.ts';
 import { type Coefficients, kernel, largestGain } from '../tables/adaptation.ts';
 import { type MuscleHead, regions } from '../tables/quadriceps.ts';
 import { armGrowth } from './armGrowth.ts';
-import type { MuscleGroup } from './athlete.ts';
+import type { Athlete, MuscleGroup } from './athlete.ts';
 import type { Contraction, WeeklyDose } from './dose.ts';
 import { type HeadChange, headTorque, unchangedHead } from './muscle.ts';
 
@@ -35,17 +35,27 @@ export function untouched(group: MuscleGroup): GroupChange {
   return known;
 }
 
-const ofTrained = new WeakMap<Coefficients, Coefficients>();
+const ofPerson = new WeakMap<Coefficients, Map<number, Coefficients>>();
 
-/** Coefficients for one person: a trained one has `trainedShare` of every amplitude. */
-export function coefficientsFor(trained: boolean, c: Coefficients): Coefficients {
-  if (!trained) return c;
-  const known = ofTrained.get(c) ?? lessFor(c, c.trainedShare);
-  ofTrained.set(c, known);
+/**
+ * Coefficients for one person: a trained one has `trainedShare` of every amplitude, and what retests
+ * showed of this one multiplies it. The same object for the same share, so that what is kept by it
+ * is found again.
+ */
+export function coefficientsFor(
+  { trained, response }: Pick<Athlete, 'trained' | 'response'>,
+  c: Coefficients,
+): Coefficients {
+  const share = (trained ? c.trainedShare : 1) * response;
+  if (share === 1) return c;
+  const byShare = ofPerson.get(c) ?? new Map<number, Coefficients>();
+  ofPerson.set(c, byShare);
+  const known = byShare.get(share) ?? scaledBy(share, c);
+  byShare.set(share, known);
   return known;
 }
 
-function lessFor(c: Coefficients, share: number): Coefficients {
+function scaledBy(share: number, c: Coefficients): Coefficients {
   return {
     ...c,
     driveAmplitude: share * c.driveAmplitude,

@@ -1,20 +1,12 @@
 import { gridDeg, type OverAngles } from '../mechanics/angleGrid.ts';
 import type { Body } from '../mechanics/posture.ts';
-import { naturalSpline, piecewiseLinear } from '../numeric/interpolation.ts';
+import { piecewiseLinear } from '../numeric/interpolation.ts';
 import { type ActionName, byAction } from '../tables/actions.ts';
 import { kneeExtensorHeads, type MuscleHead, specificTension } from '../tables/quadriceps.ts';
-import {
-  coactivation,
-  kneeExtensionPerKg,
-  kneeExtensionReferenceDeg,
-  kneeExtensionShape,
-  kneeExtensionSpread,
-  neuralDrive,
-  strengthCurves,
-  trainedFromYears,
-} from '../tables/strength.ts';
+import { coactivation, neuralDrive, trainedFromYears } from '../tables/strength.ts';
 import type { Range } from './heaviestLoad.ts';
 import { headTorque, tendonArm, unchangedHead } from './muscle.ts';
+import { meanStrength, ownTorque, type Reference, type Strengths } from './strengthCurve.ts';
 
 /**
  * Muscles that turn one joint one way: the largest isometric torque by angle before training, the
@@ -34,6 +26,8 @@ export interface MuscleGroup {
 export interface Athlete {
   readonly body: Body;
   readonly trained: boolean;
+  /** Gains of this athlete over those of the model's person of this kind. */
+  readonly response: number;
   readonly groups: Readonly<Record<ActionName, MuscleGroup>>;
   /** Strength shown in a lift over the strength of the torque curves, by lift; 1 if not there. */
   readonly liftFactors: LiftFactors;
@@ -57,48 +51,6 @@ export function liftFactor(athlete: Athlete, { lift, to }: Range): number {
   )(to);
 }
 
-/** How an athlete's knee extension differs from the mean person's. */
-export interface KneeStrength {
-  /** Torque over the mean person's. */
-  readonly scale: number;
-  /** Degrees by which the whole curve lies further into flexion. */
-  readonly shiftDeg: number;
-  /** Share of torque added per 40° of flexion from the middle (70°) and taken on the other side. */
-  readonly tilt: number;
-}
-
-export const meanKneeStrength: KneeStrength = { scale: 1, shiftDeg: 0, tilt: 0 };
-
-type Reference = 'female' | 'male' | 'pooled';
-
-const shape = naturalSpline(kneeExtensionShape.anglesDeg, kneeExtensionShape.share);
-
-/**
- * Maximal isometric knee extension torque of the mean person of a kind, N·m, one side.
- *
- * @param bodyMass kg
- * @param kneeDeg knee flexion, valid 0–150 (beyond 20–110 the table is continued by eye)
- */
-export function meanKneeExtension(reference: Reference, bodyMass: number, kneeDeg: number): number {
-  const perKg = kneeExtensionPerKg[reference].value / shape(kneeExtensionReferenceDeg);
-  return perKg * bodyMass * Math.max(shape(kneeDeg), 0.02);
-}
-
-/**
- * Knee extension torque of one athlete, N·m: the mean person's curve scaled, shifted and tilted.
- */
-export function kneeExtension(
-  reference: Reference,
-  bodyMass: number,
-  strength: KneeStrength,
-  kneeDeg: number,
-): number {
-  const tilted = Math.exp((strength.tilt * (kneeDeg - kneeExtensionSpread.middleDeg)) / 40);
-  return (
-    strength.scale * tilted * meanKneeExtension(reference, bodyMass, kneeDeg - strength.shiftDeg)
-  );
-}
-
 /**
  * What the muscle tables alone give, N·m: area × specific tension × drive × length–tension ×
  * pennation × lever, less the antagonists.
@@ -115,7 +67,7 @@ export function tableKneeExtension(kneeDeg: number, trained: boolean): number {
 /**
  * Builds an athlete from body and strength.
  *
- * The ratio of `kneeExtension` to the muscle tables is the residual of the model page: whatever
+ * The ratio of the measured curve to the muscle tables is the residual of the model page: whatever
  * the tables do not explain stays as measured, and training acts through the muscles' ratio of
  * changed to unchanged torque.
  */
@@ -124,13 +76,18 @@ export function athleteOf(person: {
   readonly reference: Reference;
   readonly mass: number;
   readonly trained: boolean;
-  readonly knee: KneeStrength;
-  /** Strength over the mean person's in other actions, where tested. */
-  readonly scales?: Scales;
+  /** 1 if left out. */
+  readonly response?: number;
+  /** Strength against the mean person's, where tested. */
+  readonly strengths: Strengths;
   readonly liftFactors: LiftFactors;
 }): Athlete {
-  const { reference, mass } = person;
-  const kneeTorque = gridDeg.map((deg) => kneeExtension(reference, mass, person.knee, deg));
+  const { reference, mass, strengths } = person;
+  const torqueOf = (action: ActionName) =>
+    gridDeg.map((deg) =>
+      ownTorque(action, reference, mass, strengths[action] ?? meanStrength, deg),
+    );
+  const kneeTorque = torqueOf('knee extension');
   const fibreForce = gridDeg.map((deg, i) => (kneeTorque[i] ?? 0) / tendonArm(deg));
   const largest = Math.max(...fibreForce);
   const knee: MuscleGroup = {
@@ -140,38 +97,18 @@ export function athleteOf(person: {
     heads: kneeExtensorHeads,
   };
   const groupOf = (action: ActionName) =>
-    action === 'knee extension'
-      ? knee
-      : curveGroup(action, reference, mass * (person.scales?.[action] ?? 1));
+    action === 'knee extension' ? knee : curveGroup(action, torqueOf(action));
   return {
     body: person.body,
     trained: person.trained,
+    response: person.response ?? 1,
     liftFactors: person.liftFactors,
     groups: byAction(groupOf),
   };
 }
 
-/** Actions known by a strength curve alone. */
-export type OtherAction = Exclude<ActionName, 'knee extension'>;
-
-/** Maximal isometric torque of the mean person of a kind in one action, N·m, one side. */
-export function meanTorque(
-  action: OtherAction,
-  reference: Reference,
-  bodyMass: number,
-  deg: number,
-): number {
-  const { anglesDeg, share, perKg, atDeg } = strengthCurves[action];
-  const shape = piecewiseLinear(anglesDeg, share);
-  return (perKg[reference].value * bodyMass * shape(deg)) / shape(atDeg);
-}
-
-/** Strength over the mean person's, by action. */
-export type Scales = Readonly<Partial<Record<ActionName, number>>>;
-
 /** A group known only by the strength curve of its action, its fibres' tension taken as even. */
-function curveGroup(action: OtherAction, reference: Reference, mass: number): MuscleGroup {
-  const torque = gridDeg.map((deg) => meanTorque(action, reference, mass, deg));
+function curveGroup(action: ActionName, torque: OverAngles): MuscleGroup {
   return { action, torque, tension: gridDeg.map(() => 1), heads: [] };
 }
 

@@ -7,7 +7,7 @@ import { demandsOver, type Range } from './heaviestLoad.ts';
 import type { IsokineticExercise } from './isokinetic.ts';
 import type { Efforts } from './jointEfforts.ts';
 import { possibleRepetitions } from './repetitions.ts';
-import { leastEffort, sharedLoad } from './sharing.ts';
+import { sharedAndLeast } from './sharing.ts';
 import { restingCapacity } from './trainedState.ts';
 
 /** A lift done for repetitions. */
@@ -71,12 +71,13 @@ export function samplesOf(
     if ('impossible' in asked) return [];
     const before = asks[i - 1]?.leading ?? leading;
     const after = asks[i + 1]?.leading ?? leading;
+    const { shared, least } = sharedAndLeast(asked, capacity, strength);
     samples.push({
       share: (after - before) / 2 / (range.to - range.from),
       leading,
       asked,
-      effort: sharedLoad(asked, capacity, strength).actions,
-      whole: leastEffort(asked, capacity) / strength,
+      effort: shared.actions,
+      whole: least / strength,
     });
   }
   return samples;

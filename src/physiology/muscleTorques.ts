@@ -65,8 +65,16 @@ function sizeAction(row: Float64Array, sense: 1 | -1, best: number, sizes: Float
 
 /** The action that turns a joint one way. */
 export function actionOf(joint: MuscleJoint, sense: 1 | -1): ActionName | undefined {
-  return actionNames.find((name) => actions[name].joint === joint && actions[name].sense === sense);
+  return (sense > 0 ? extending : flexing).get(joint);
 }
+
+const ofSense = (sense: 1 | -1): ReadonlyMap<string, ActionName> =>
+  new Map(
+    actionNames.flatMap((name) =>
+      actions[name].sense === sense ? [[actions[name].joint, name] as const] : [],
+    ),
+  );
+const [extending, flexing] = [ofSense(1), ofSense(-1)];
 
 /** One muscle's part in the sum above, on the angle grid: sharing asks for it at every posture. */
 interface Tabled {

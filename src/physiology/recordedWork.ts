@@ -137,7 +137,7 @@ export function replay(
   weeks = work.weeks.length,
 ): TrainedState {
   const { athlete } = work;
-  const c = coefficientsFor(athlete.trained, coefficients);
+  const c = coefficientsFor(athlete, coefficients);
   const weigh = weighing(c);
   let state = untrainedState(athlete);
   for (const week of work.weeks.slice(0, weeks)) {

@@ -47,8 +47,20 @@ function rowsOf(asked: Demand, capacity: Capacity): Row[] {
  * one by one.
  */
 export function leastEffort(asked: Demand, capacity: Capacity): number {
-  const alone = Object.values(unsharedEfforts(asked, capacity));
-  return Math.max(tiedEffort(rowsOf(asked, capacity)), ...alone);
+  return leastOf(rowsOf(asked, capacity), unsharedEfforts(asked, capacity));
+}
+
+const leastOf = (rows: readonly Row[], alone: Efforts) =>
+  Math.max(tiedEffort(rows), ...Object.values(alone));
+
+/** Both answers to one posture, from one look at the muscles. */
+export function sharedAndLeast(
+  asked: Demand,
+  capacity: Capacity,
+  strength: number,
+): { readonly shared: SharedLoad; readonly least: number } {
+  const [rows, alone] = [rowsOf(asked, capacity), unsharedEfforts(asked, capacity)];
+  return { shared: share(rows, alone, strength), least: leastOf(rows, alone) };
 }
 
 function tiedEffort(rows: readonly Row[]): number {
@@ -91,7 +103,10 @@ function unsharedEfforts(asked: Demand, capacity: Capacity): Efforts {
  * @param strength strength shown in the lift over that of the curves; divides every torque
  */
 export function sharedLoad(asked: Demand, capacity: Capacity, strength = 1): SharedLoad {
-  const rows = rowsOf(asked, capacity);
+  return share(rowsOf(asked, capacity), unsharedEfforts(asked, capacity), strength);
+}
+
+function share(rows: readonly Row[], alone: Efforts, strength: number): SharedLoad {
   const matrix = rows.map(({ entries }) => [...entries]);
   const torques = rows.map(({ torque }) => torque / strength);
   const carry = (part: number) =>
@@ -107,8 +122,8 @@ export function sharedLoad(asked: Demand, capacity: Capacity, strength = 1): Sha
     shared = carry(part);
   }
   const efforts: Partial<Record<ActionName, number>> = {};
-  const alone = Object.entries(unsharedEfforts(asked, capacity)) as [ActionName, number][];
-  for (const [name, effort] of alone) efforts[name] = effort / strength;
+  for (const [name, effort] of Object.entries(alone) as [ActionName, number][])
+    efforts[name] = effort / strength;
   for (const { joint, entries } of rows)
     for (const sense of [1, -1] as const) {
       const action = actionOf(joint, sense);

@@ -78,7 +78,7 @@ export function heaviestSingles(
   state: TrainedState,
   coefficients: Coefficients,
 ): HeaviestSingle[] {
-  const c = coefficientsFor(athlete.trained, coefficients);
+  const c = coefficientsFor(athlete, coefficients);
   const capacity = capacityAfter(athlete, state, 'dynamic', c);
   return ranges.map((range) => {
     const strength = liftFactor(athlete, range);

@@ -46,7 +46,7 @@ export function train(
   coefficients: Coefficients,
   onlooker?: Onlooker,
 ): TrainedState {
-  const c = coefficientsFor(athlete.trained, coefficients);
+  const c = coefficientsFor(athlete, coefficients);
   let state = untrainedState(athlete);
   for (let week = 1; week <= block.weeks; week++)
     state = trainOneWeek(athlete, block, week, state, c, onlooker);

@@ -1,7 +1,7 @@
 import { type Calibration, isPlausible } from '../inference/calibrateLifts.ts';
 import type { Problem } from '../notebook/problem.ts';
-import type { LiftTest } from '../notebook/scenario.ts';
 import type { Source } from '../notebook/source.ts';
+import type { LiftTest } from '../notebook/strengthTest.ts';
 import { notModelled } from '../tables/partlyModelled.ts';
 import { degreesOf, kg } from './amounts.ts';
 
@@ -20,8 +20,8 @@ export function testRemarks(
   return [
     {
       code: 'odd-test',
-      message: `the tested ${test.lift} of ${kg(test.best)} to ${degreesOf(test.to)} does not fit what is known of this athlete’s strength: expected about ${kg(own.predicted)}`,
-      at: source.at([...test.path, 'best']),
+      message: `the ${test.estimated ? 'estimated' : 'tested'} ${test.lift} of ${kg(test.best)} to ${degreesOf(test.to)} does not fit what is known of this athlete’s strength: expected about ${kg(own.predicted)}`,
+      at: source.at([...test.path, test.estimated ? 'load' : 'best']),
       hint: 'check unit, depth and date; forecasts for this lift rest on it',
     },
   ];
@@ -32,7 +32,7 @@ function notJudged(source: Source, test: LiftTest, missing: string): Problem {
   return {
     code: 'not-judged',
     message: `the model cannot judge the tested ${test.lift} of ${kg(test.best)} to ${degreesOf(test.to)}: ${missing} are not in the tables`,
-    at: source.at([...test.path, 'best']),
+    at: source.at([...test.path, test.estimated ? 'load' : 'best']),
     hint: 'nothing to correct; what is said of this lift rests on the test alone',
   };
 }

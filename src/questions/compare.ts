@@ -1,26 +1,11 @@
-import { type Difference, differences, withSaid } from '../notebook/differences.ts';
+import { type Difference, withSaid } from '../notebook/differences.ts';
 import { cellText } from '../notebook/formula/cellText.ts';
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
 import type { Problem } from '../notebook/problem.ts';
 import type { Source } from '../notebook/source.ts';
-import { type Results, runSource } from '../run.ts';
+import { runSource } from '../run.ts';
 import { Memory } from '../stages/memory.ts';
-
-/** A value in each of two scenarios; a side that has none is left out. */
-export interface Pair<T> {
-  readonly name: string;
-  readonly a?: T;
-  readonly b?: T;
-}
-
-/** The best program of a scenario and those not to be told apart from it. */
-export interface Best {
-  readonly file: string;
-  readonly program: string;
-  /** Fraction. */
-  readonly gain: number;
-  readonly ties: readonly string[];
-}
+import { type Change, cellsOf, changeBetween, gainsOf, isMoved } from './changes.ts';
 
 /** The number whose change is explained: a program's target gain (fraction), or a cell. */
 export type Watched =
@@ -48,22 +33,13 @@ export interface Cause {
   readonly first?: Trial;
 }
 
-export interface Compared {
-  readonly a: Best;
-  readonly b: Best;
-  /** Target gains as fractions, in the order of the second ranking. */
-  readonly programs: readonly Pair<number>[];
-  readonly cells: readonly Pair<CellResult>[];
-  readonly differences: readonly Difference[];
+export interface Compared extends Change {
   /** Left out where no number changed as far as it is shown. */
   readonly cause?: Cause;
 }
 
 /** Most places tried for a cause: each is a whole evaluation. */
-const mostTrials = 12;
-
-/** Gains nearer than this are shown as equal, to a tenth of a point. */
-const leastShown = 0.0005;
+export const mostTrials = 12;
 
 /**
  * Compares two scenarios: their answers, what the files say, and the first place in the order of
@@ -82,57 +58,19 @@ export async function compare(
   const [ranA, ranB] = [await runSource(a, memory), await runSource(b, memory)];
   if (!ranA.results || !ranB.results)
     return { problems: [...(ranA.problems ?? []), ...(ranB.problems ?? [])] };
-  const programs = pairs(gainsOf(ranA.results), gainsOf(ranB.results));
-  const cells = pairs(cellsOf(ranA.results), cellsOf(ranB.results));
-  const found = differences(a, b);
-  const best = bestOf(a.file, ranA.results);
-  const watched = watchedOf(best.program, programs, cells);
+  const change = changeBetween(
+    { source: a, results: ranA.results },
+    { source: b, results: ranB.results },
+  );
+  const watched = watchedOf(change);
+  if (!watched) return { compared: change };
   return {
-    compared: {
-      a: best,
-      b: bestOf(b.file, ranB.results),
-      programs,
-      cells,
-      differences: found,
-      ...(watched ? { cause: await causeOf(watched, found, a, b, memory) } : {}),
-    },
+    compared: { ...change, cause: await causeOf(watched, change.differences, a, b, memory) },
   };
 }
 
-function bestOf(file: string, { ranking }: Results): Best {
-  const [best] = ranking;
-  if (!best) throw new Error(`${file} has no program`);
-  const { name, landing } = best.program;
-  const ties = ranking
-    .filter(({ tiesWithBest }) => tiesWithBest)
-    .map(({ program }) => program.name);
-  return { file, program: name, gain: landing.meanGain, ties };
-}
-
-const gainsOf = ({ ranking }: Results) =>
-  new Map(ranking.map(({ program }) => [program.name, program.landing.meanGain]));
-
-const cellsOf = ({ cells }: Results) => new Map(cells.map((result) => [result.cell.name, result]));
-
-/** Values of both by name: the second's order, then what only the first has. */
-function pairs<T>(a: ReadonlyMap<string, T>, b: ReadonlyMap<string, T>): Pair<T>[] {
-  const names = new Set([...b.keys(), ...a.keys()]);
-  return [...names].map((name) => {
-    const [inA, inB] = [a.get(name), b.get(name)];
-    return {
-      name,
-      ...(inA === undefined ? {} : { a: inA }),
-      ...(inB === undefined ? {} : { b: inB }),
-    };
-  });
-}
-
 /** The best program's gain if it changed, else the gain that changed most, else a changed cell. */
-function watchedOf(
-  best: string,
-  programs: readonly Pair<number>[],
-  cells: readonly Pair<CellResult>[],
-): Watched | undefined {
+function watchedOf({ a: best, programs, cells }: Change): Watched | undefined {
   const moved = programs.flatMap(({ name, a, b }) =>
     a !== undefined && b !== undefined && isMoved(a, b)
       ? [{ kind: 'gain', name, a, b } as const]
@@ -140,16 +78,14 @@ function watchedOf(
   );
   const size = ({ a, b }: { readonly a: number; readonly b: number }) => Math.abs(b - a);
   const [most] = [...moved].sort((one, other) => size(other) - size(one));
-  const first = moved.find(({ name }) => name === best) ?? most;
+  const first = moved.find(({ name }) => name === best.program) ?? most;
   if (first) return first;
   return cells.flatMap(({ name, a, b }) =>
     a && b && cellText(a) !== cellText(b) ? [{ kind: 'cell', name, a, b } as const] : [],
   )[0];
 }
 
-/** Whether two gains differ as far as they are shown. */
-const isMoved = (a: number, b: number) => Math.abs(b - a) >= leastShown;
-
+/** Puts places of the second file alone into the first, until one moves the watched number. */
 async function causeOf(
   watched: Watched,
   found: readonly Difference[],
@@ -166,7 +102,8 @@ async function causeOf(
   return { watched, idle };
 }
 
-async function tried(
+/** Evaluates a file that has one place of another. */
+export async function tried(
   { kind, name }: Watched,
   changed: Source,
   difference: Difference,

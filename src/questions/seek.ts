@@ -1,15 +1,6 @@
-import type { CellResult } from '../notebook/formula/evaluateCells.ts';
-import { placeInText } from '../notebook/placeInText.ts';
 import type { Source } from '../notebook/source.ts';
 import { type Bracket, narrowed, secant } from '../numeric/rootFinding.ts';
-import { Memory } from '../stages/memory.ts';
-import { numberThenUnit, stepAt, withValues } from './sweep.ts';
-
-/** A value at which a formula meets its goal. */
-export interface Solution {
-  readonly value: string;
-  readonly answer: CellResult;
-}
+import { lookOver, openSearch, type Point, type Refused, type Solution } from './openSearch.ts';
 
 export interface Sought {
   readonly place: string;
@@ -22,23 +13,14 @@ export interface Sought {
   /** Smallest and largest of what was found on the way, by value; for when there is no solution. */
   readonly least?: Solution;
   readonly most?: Solution;
-  /** Values of the range that the file cannot have, with the first reason. */
-  readonly refused: { readonly count: number; readonly says?: string };
+  readonly refused: Refused;
 }
 
-/** Values looked at before solutions are closed in on: two closer than a step apart may be missed. */
-const looked = 13;
 /** Part of a step to which a solution is found, and most evaluations spent on it. */
 const finest = 1e-4;
 const mostCloser = 14;
 /** Part of the change over a step that may be left; more is a jump over the goal. */
 const mostLeft = 0.01;
-
-interface Point extends Solution {
-  readonly x: number;
-  /** Formula less goal, SI. */
-  readonly y: number;
-}
 
 /**
  * Finds the values of one place of a file at which a formula equals a goal: looks at some values over
@@ -56,32 +38,10 @@ export async function seek(
   formula: string,
   goal: string,
 ): Promise<{ readonly sought: Sought } | { readonly fault: string }> {
-  const found = placeInText(source, place);
-  if (!found.place) return { fault: found.fault };
-  const { path, written } = found.place;
-  const ends = range.split(':').map((part) => numberThenUnit.exec(part));
-  const [from, to] = ends;
-  const unit = from?.[2] ?? '';
-  if (ends.length !== 2 || !from || !to || to[2] !== unit || !(Number(from[1]) < Number(to[1])))
-    return { fault: `range is "${range}"; write from : to in one unit, such as 60 kg : 120 kg` };
-  const [first, last] = [Number(from[1]), Number(to[1])];
-  const memory = new Memory();
-  let [refused, says]: [number, string | undefined] = [0, undefined];
-  const at = async (x: number): Promise<Point | undefined> => {
-    const value = `${Number(x.toPrecision(8))} ${unit}`.trim();
-    const changed = withValues(source, [[path, value]]);
-    const step = await stepAt(changed, value, [formula, goal], memory);
-    const [answer, wanted] = step.answers;
-    if (!answer || typeof answer.value !== 'number' || typeof wanted?.value !== 'number') {
-      refused++;
-      says ??= step.says ?? 'the formula or the goal is not a number';
-      return undefined;
-    }
-    return { x, value, answer, y: answer.value - wanted.value };
-  };
-  const points: (Point | undefined)[] = [];
-  for (let i = 0; i < looked; i++)
-    points.push(await at(first + ((last - first) * i) / (looked - 1)));
+  const opened = openSearch(source, place, range, [formula, goal]);
+  if ('fault' in opened) return opened;
+  const { at, written, refused } = opened.search;
+  const points = await lookOver(opened.search);
   const solutions: Solution[] = [];
   const jumps: [Solution, Solution][] = [];
   for (const [i, right] of points.entries()) {
@@ -109,7 +69,7 @@ export async function seek(
       jumps,
       ...(least ? { least } : {}),
       ...(most ? { most } : {}),
-      refused: { count: refused, ...(says === undefined ? {} : { says }) },
+      refused: refused(),
     },
   };
 }

@@ -1,15 +1,9 @@
-import { type KneeFit, scored } from '../inference/fitKneeStrength.ts';
-import type { MeasuredAction } from '../inference/fitScales.ts';
+import { type StrengthFit, strengthsOf } from '../inference/fitStrength.ts';
 import type { Question } from '../inference/forecast.ts';
 import type { Lift } from '../mechanics/lift.ts';
-import type { LiftTest, LiftWork, Measured, Scenario } from '../notebook/scenario.ts';
-import {
-  type Athlete,
-  athleteOf,
-  isTrained,
-  type LiftFactors,
-  type Scales,
-} from '../physiology/athlete.ts';
+import type { LiftWork, Measured, Scenario } from '../notebook/scenario.ts';
+import type { LiftTest } from '../notebook/strengthTest.ts';
+import { type Athlete, athleteOf, isTrained, type LiftFactors } from '../physiology/athlete.ts';
 import { bodyOf } from '../physiology/body.ts';
 import { firstAngle } from '../physiology/measuredSingle.ts';
 import { isAction } from '../tables/actions.ts';
@@ -17,23 +11,10 @@ import { liftNamed } from '../tables/lifts.ts';
 
 /** What the model is handed of a scenario: its tests, its athlete and what is asked. */
 
-/** Each angle's scored trials of every torque test, in the order of the file. */
-export function measuredActions({ tests }: Measured): MeasuredAction[] {
-  return tests.flatMap((test) =>
-    test.kind === 'torque'
-      ? test.points.map(({ angle, trials }) => ({
-          action: test.action,
-          ...scored(angle, trials, test.score),
-        }))
-      : [],
-  );
-}
-
 /** The athlete with what the tests were fitted to. */
 export function athleteWith(
   { subject }: Measured,
-  fit: KneeFit,
-  scales: Scales,
+  fits: readonly StrengthFit[],
   factors: LiftFactors,
 ): Athlete {
   return athleteOf({
@@ -41,8 +22,8 @@ export function athleteWith(
     reference: subject.reference,
     mass: subject.mass,
     trained: isTrained(subject.trainingYears),
-    knee: fit.strength,
-    scales,
+    response: subject.response ?? 1,
+    strengths: strengthsOf(fits),
     liftFactors: factors,
   });
 }

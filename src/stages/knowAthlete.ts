@@ -1,26 +1,39 @@
 import { type Calibration, calibrateLifts, liftFactors } from '../inference/calibrateLifts.ts';
-import { fitKneeStrength, type KneeFit } from '../inference/fitKneeStrength.ts';
-import { fitScales } from '../inference/fitScales.ts';
-import { type FittedTest, fittedTests } from '../inference/fittedTests.ts';
+import { fitStrength, type StrengthFit, scored } from '../inference/fitStrength.ts';
 import type { Lift } from '../mechanics/lift.ts';
+import type { Body } from '../mechanics/posture.ts';
 import type { Problem } from '../notebook/problem.ts';
-import type { LiftTest, Measured } from '../notebook/scenario.ts';
+import type { Measured } from '../notebook/scenario.ts';
 import type { Source } from '../notebook/source.ts';
-import type { Athlete, Scales } from '../physiology/athlete.ts';
+import type { LiftTest, Retest, Test } from '../notebook/strengthTest.ts';
+import { toDegrees } from '../numeric/degrees.ts';
+import { meanOf } from '../numeric/moments.ts';
+import type { Athlete } from '../physiology/athlete.ts';
+import { bodyOf } from '../physiology/body.ts';
+import { levelShank } from '../physiology/limbWeight.ts';
 import { liftBalance, unbalanced } from '../problems/balanceProblems.ts';
+import { fitRemarks } from '../problems/fitRemarks.ts';
+import { limbProblems } from '../problems/limbProblems.ts';
 import { testRemarks } from '../problems/testRemarks.ts';
+import { torqueRemarks } from '../problems/torqueRemarks.ts';
 import { liftNamed, lifts } from '../tables/lifts.ts';
-import { athleteWith, measuredActions } from './handedOver.ts';
+import { errorOfTest } from './errorOfTest.ts';
+import { athleteWith } from './handedOver.ts';
+import { measuredActions, type TestedTorques, testDays, testedTorques } from './testedTorques.ts';
 
 /** What body and tests alone say of the athlete, before any program. */
 export interface KnownAthlete {
   readonly athlete: Athlete;
   /** The lifts that programs may use: the catalogue's and the file's own. */
   readonly catalogue: readonly Lift[];
-  readonly kneeFit: KneeFit;
-  /** Strength over the mean person's in other tested actions, and each test beside its curve. */
-  readonly scales: Scales;
-  readonly otherTests: readonly FittedTest[];
+  /** Body mass, kg. */
+  readonly mass: number;
+  readonly tests: readonly Test[];
+  /** Torque tests as torques of the muscles, and of shank and foot held level, N·m. */
+  readonly torques: readonly TestedTorques[];
+  readonly levelShank: number;
+  /** Tested actions: curve, its 90 % band, each test beside it and what to check. */
+  readonly fits: readonly StrengthFit[];
   readonly singles: readonly LiftTest[];
   readonly calibrations: readonly Calibration[];
 }
@@ -28,20 +41,29 @@ export interface KnownAthlete {
 /** Fits the athlete to the tests. Without a body in which every tested lift can be held, some factor is not finite. */
 export function knowAthlete(measured: Measured): KnownAthlete {
   const { reference, mass } = measured.subject;
-  const points = measuredActions(measured);
-  const ofTheKnee = points.filter(({ action }) => action === 'knee extension');
-  const kneeFit = fitKneeStrength(reference, mass, ofTheKnee);
-  const scales = fitScales(reference, mass, points);
+  const body = bodyOf(measured.subject);
+  const torques = testedTorques(measured.tests, body);
+  const points = measuredActions(torques);
+  const fits = fitStrength(reference, mass, points, (action) => {
+    const tests = torques.flatMap(({ test }) => (test.action === action ? [test] : []));
+    const days = testDays(torques, action);
+    const { error } = errorOfTest(action, tests, [days], measured.repeatability);
+    const own = points.filter((point) => point.action === action).map(({ torque }) => torque);
+    const share = error.unit === 'share' ? error.amount : error.amount / meanOf(own);
+    return { share, known: error.known };
+  });
   const catalogue = [...lifts, ...measured.lifts];
   const singles = measured.tests.filter((test) => test.kind === 'lift');
-  const untested = athleteWith(measured, kneeFit, scales, {});
+  const untested = athleteWith(measured, fits, {});
   const calibrations = calibrateLifts(untested, singles, catalogue);
   return {
-    athlete: athleteWith(measured, kneeFit, scales, liftFactors(calibrations, catalogue)),
+    athlete: athleteWith(measured, fits, liftFactors(calibrations, catalogue)),
     catalogue,
-    kneeFit,
-    scales,
-    otherTests: fittedTests(reference, mass, points, scales),
+    mass,
+    tests: measured.tests,
+    torques,
+    levelShank: levelShank(body),
+    fits,
     singles,
     calibrations,
   };
@@ -51,11 +73,17 @@ export function knowAthlete(measured: Measured): KnownAthlete {
 export function athleteProblems(
   source: Source,
   declared: readonly Lift[],
-  { athlete, catalogue, singles, calibrations }: KnownAthlete,
+  { athlete, catalogue, tests, torques, mass, fits, singles, calibrations }: KnownAthlete,
 ): { readonly problems: readonly Problem[]; readonly remarks: readonly Problem[] } {
+  const weightless = torques.flatMap(({ points }) => limbProblems(source, points));
+  if (weightless.length > 0) return { problems: weightless, remarks: [] };
   const balances = declared.map((lift) => liftBalance(source, lift, athlete.body));
   const unstable = balances.flatMap(({ problems }) => problems);
   if (unstable.length > 0) return { problems: unstable, remarks: [] };
+  const odd = torques.map((tested) => oddTorques(source, tested, mass));
+  // One question about an action is enough: what is implausible by itself fits nothing either.
+  const asked = new Set(torques.flatMap(({ test }, i) => (odd[i]?.length ? [test.action] : [])));
+  const unasked = fits.filter(({ action }) => !asked.has(action));
   const unheld = singles.filter((_, i) => !Number.isFinite(calibrations[i]?.factor));
   return {
     problems: unheld.map((test) =>
@@ -64,6 +92,29 @@ export function athleteProblems(
     remarks: [
       ...balances.flatMap(({ notes }) => notes),
       ...singles.flatMap((test, i) => testRemarks(source, test, calibrations, i)),
+      ...odd.flat(),
+      ...fitRemarks(source, tests, unasked),
     ],
   };
+}
+
+/** Trials of retests of which the weight of the limb leaves nothing. */
+export function retestProblems(
+  source: Source,
+  retests: readonly Retest[],
+  body: Body,
+): readonly Problem[] {
+  return retests
+    .flatMap(({ tests }) => testedTorques(tests, body))
+    .flatMap(({ points }) => limbProblems(source, points));
+}
+
+/** Tests whose scored torques sit oddly with body mass or with the usual curve. */
+function oddTorques(source: Source, { test, points }: TestedTorques, mass: number): Problem[] {
+  const placed = points.map(({ angle, trials, path }) => ({
+    deg: toDegrees(angle),
+    torque: scored(trials, test.score),
+    path,
+  }));
+  return torqueRemarks(source, test, placed, mass);
 }

@@ -7,6 +7,11 @@ import type { KnownAthlete } from './knowAthlete.ts';
 class Recall<T> {
   private readonly known = new Map<string, T>();
 
+  /** How many answers have been computed. */
+  get count(): number {
+    return this.known.size;
+  }
+
   /** The answer known for the same input, else the one computed now. */
   of(given: unknown, compute: () => T): T {
     const key = JSON.stringify(given);

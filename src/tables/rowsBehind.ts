@@ -19,6 +19,8 @@ import {
   neuralDrive,
   strengthCurves,
 } from './strength.ts';
+import { residualReachDeg } from './strengthSpread.ts';
+import { testErrors } from './testError.ts';
 
 /** One table that a number rests on: what it holds, and where it is from. */
 export interface TableRow {
@@ -60,6 +62,12 @@ export function curveRows(action: ActionName, reference: 'male' | 'female' | 'po
     ];
   return [single(`${action} torque`, strengthCurves[action].perKg[reference])];
 }
+
+/** Tables behind a fit to torque tests. */
+export const fitRows: readonly TableRow[] = [
+  single('error of a torque test', testErrors['single-joint dynamometer']),
+  single('reach of a deviation along the curve', residualReachDeg),
+];
 
 /** Tables behind the knee extensors' fibres and tendon. */
 export const kneeMuscleRows: readonly TableRow[] = [

@@ -38,21 +38,6 @@ export const kneeExtensionPerKg: Readonly<Record<'male' | 'female' | 'pooled', S
 };
 export const kneeExtensionReferenceDeg = 60;
 
-/**
- * How one person's knee extension curve may differ from the mean person's (one standard
- * deviation), and the scatter of a test point around it. Size: between persons, as above. Place of
- * the peak: 57–80° across studies. Tilt, per 40° from the middle: 12 % at 20° (Marginson and Eston
- * 2001, 4.3 of 35.2). Point: 4 % test error of a clinic rig (middle of a reading of 30 reliability
- * studies) with 5 % for what a smooth curve leaves out.
- */
-export const kneeExtensionSpread = {
-  logScale: 0.22,
-  shiftDeg: 8,
-  tilt: 0.1,
-  logPoint: 0.064,
-  middleDeg: 70,
-} as const;
-
 /** Years of training from which a person counts as trained (common practice for hard programs). */
 export const trainedFromYears = 1;
 
@@ -92,12 +77,6 @@ export interface StrengthCurve {
   /** N·m per kg of body mass at `atDeg`, one side. */
   readonly perKg: Readonly<Record<'male' | 'female' | 'pooled', Sourced>>;
 }
-
-/**
- * Log spreads of a test against these curves: between persons, and of one point around a scaled
- * curve (test error 4 % with 15 % for the shape; working values).
- */
-export const curveSpread = { person: 0.25, point: 0.155 } as const;
 
 /** Strength curves of the actions other than knee extension, which has its own above. */
 export const strengthCurves: Readonly<

@@ -1,5 +1,7 @@
+import { includes } from './includes.ts';
 import type { HostileScenario } from './parts.ts';
 import { sizes } from './sizes.ts';
+import { tables } from './tables.ts';
 import { files, formulas, words } from './texts.ts';
 import { numbers, work } from './work.ts';
 import { prototypes, yamlTricks } from './yaml.ts';
@@ -14,4 +16,6 @@ export const hostileScenarios: readonly HostileScenario[] = [
   ...formulas,
   ...words,
   ...files,
+  ...includes,
+  ...tables,
 ].map(([name, tries, text]) => ({ name, tries, text }));

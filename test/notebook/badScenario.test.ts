@@ -91,7 +91,7 @@ describe('units', () => {
       'unit: N m',
       'unit: kg',
       [
-        '18 [kg] unit is a torque; "kg" is a mass — write it in N m, lbf ft or kgf cm, for example "N m"',
+        '18 [kg] unit is kg, a mass on a scale, so a force; a torque needs its lever arm too | add "lever arm: 36 cm": from the joint to where strap or pad pulls, square to the pull',
       ],
     ],
     ['gain: 10 %', 'gain: 10', ['23 [10] target.gain needs a percent sign, for example "10 %"']],

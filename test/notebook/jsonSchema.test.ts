@@ -11,6 +11,15 @@ describe('JSON Schema of a scenario', () => {
     expect(readFileSync(path, 'utf8')).toBe(now);
   });
 
+  it('asks for the groups of a scenario unless it includes files, for angles always', () => {
+    const { required, anyOf } = JSON.parse(now) as { required: unknown; anyOf: unknown };
+    expect(required).toEqual(['angles']);
+    expect(anyOf).toEqual([
+      { required: ['include'] },
+      { required: ['title', 'angles', 'target', 'programs'] },
+    ]);
+  });
+
   it('names and explains every group of the demo files', () => {
     const { properties } = JSON.parse(now) as {
       properties: Record<string, { description?: string }>;

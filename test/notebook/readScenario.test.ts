@@ -44,6 +44,7 @@ test('a good file becomes a scenario in SI', async () => {
       date: '2026-09-14',
       neighbours: { hip: degrees(85) },
       score: 'best',
+      measure: { unit: 'N m' },
       points: [
         { angle: degrees(40), trials: [118, 121, 116], path: ['tests', 0, 'trials', '40 deg'] },
         { angle: degrees(60), trials: [163, 158, 166], path: ['tests', 0, 'trials', '60 deg'] },

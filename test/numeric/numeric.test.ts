@@ -2,36 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { averageOverOrders } from '../../src/numeric/averageOverOrders.ts';
 import { naturalSpline, piecewiseLinear } from '../../src/numeric/interpolation.ts';
-import { leastSquares } from '../../src/numeric/leastSquares.ts';
 import { normalCumulative } from '../../src/numeric/normal.ts';
 import { risingRoot } from '../../src/numeric/rootFinding.ts';
-
-describe('least squares', () => {
-  // NIST/ITL Statistical Reference Datasets, nonlinear regression; certified to 11 digits.
-  const misra = {
-    x: [
-      77.6, 114.9, 141.1, 190.8, 239.9, 289, 332.8, 378.4, 434.8, 477.3, 536.8, 593.1, 689.1, 760,
-    ],
-    y: [
-      10.07, 14.73, 17.94, 23.93, 29.61, 35.18, 40.02, 44.82, 50.76, 55.05, 61.01, 66.4, 75.47,
-      81.78,
-    ],
-  };
-  it.each([[[500, 1e-4]], [[250, 5e-4]]])(
-    'Misra1a of NIST from %j: 238.94212918 and 5.5015643181e-4 to 6 digits',
-    (start) => {
-      const fit = leastSquares(
-        ([b1 = 0, b2 = 0]) =>
-          misra.x.map((x, i) => (misra.y[i] ?? 0) - b1 * (1 - Math.exp(-b2 * x))),
-        start,
-      );
-      expect(fit.converged).toBe(true);
-      expect((fit.parameters[0] ?? 0) / 238.94212918).toBeCloseTo(1, 6);
-      expect((fit.parameters[1] ?? 0) / 5.5015643181e-4).toBeCloseTo(1, 6);
-      expect(fit.sumOfSquares / 0.12455138894).toBeCloseTo(1, 6);
-    },
-  );
-});
 
 describe('normal distribution', () => {
   it('matches standard quantiles (tables: 1.959963985 → 0.975, 2.575829304 → 0.995, 4.753424 → 1 − 1e-6)', () => {

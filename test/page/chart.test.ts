@@ -14,7 +14,7 @@ function tent(peakDeg: number): number[] {
 
 function chartOf(...curves: readonly (readonly number[])[]): Chart {
   const series = curves.map((y, index) => ({ name: `program ${index + 1}`, y }));
-  return { title: 'gain (%)', xDeg: wholeDegrees, series };
+  return { title: 'gain (%)', x: wholeDegrees, series };
 }
 
 function lineWith(lines: readonly string[], sign: string): string {
@@ -49,7 +49,7 @@ describe('the angle axis', () => {
 
   it('puts a curve of few measured angles where they are', () => {
     const series = [{ name: 'test', y: [0, 10, 2, 0] }];
-    const lines = drawChart({ title: 'torque', xDeg: [0, 60, 70, 140], series }, 78);
+    const lines = drawChart({ title: 'torque', x: [0, 60, 70, 140], series }, 78);
     expect(lines[1]?.[tickColumn(lines, 60)]).toMatch(/[─╭╮]/u);
   });
 
@@ -57,7 +57,7 @@ describe('the angle axis', () => {
     const chart = chartOf(tent(30), tent(90));
     const turned = {
       ...chart,
-      xDeg: chart.xDeg.toReversed(),
+      x: chart.x.toReversed(),
       series: chart.series.map(({ name, y }) => ({ name, y: y.toReversed() })),
     };
     expect(drawChart(turned, 60)).toEqual(drawChart(chart, 60));
@@ -70,6 +70,40 @@ describe('the angle axis', () => {
     expect(lineWith(drawChart(chartOf(tent(60)), 40), 'deg ').split(/ +/u)).toEqual(
       'deg 0 30 60 90 120'.split(' '),
     );
+  });
+});
+
+describe('an axis of another unit', () => {
+  const over = (x: readonly number[], axis: string) => ({
+    title: 'load (kg)',
+    x,
+    axis,
+    series: [{ name: 'load', y: x.map((value) => (value === 60.25 ? 10 : 0)) }],
+  });
+
+  it.each(widths)('names itself in the middle, no degrees, %i columns wide', (width) => {
+    const lines = drawChart(over([60, 65, 70], 'mass (kg)'), width);
+    expect(lines.at(-2)?.trim()).toBe('mass (kg)');
+    expect(lines.join('')).not.toContain('deg');
+  });
+
+  // By hand: over 1 kg in 73 columns 6 columns are 0.083, so ticks stand every 0.1 kg; 38 columns
+  // less the margin of 6 leave 32, 6 of them 0.19, so every 0.2.
+  it('has round values with the decimals they need', () => {
+    const labels = (width: number) =>
+      drawChart(over([60, 60.25, 61], 'mass (kg)'), width)
+        .at(-3)
+        ?.trim()
+        .split(/ +/u);
+    expect(labels(79)).toEqual('60.0 60.1 60.2 60.3 60.4 60.5 60.6 60.7 60.8 60.9 61.0'.split(' '));
+    expect(labels(38)).toEqual('60.0 60.2 60.4 60.6 60.8 61.0'.split(' '));
+  });
+
+  it('has no ticks between whole values, and none that touch', () => {
+    const labels = (x: readonly number[], width: number) =>
+      drawChart(over(x, 'sets'), width).at(-3)?.trim().split(/ +/u);
+    expect(labels([2, 3, 4], 100)).toEqual(['2', '3', '4']);
+    expect(labels([1_000_000, 1_000_020], 38)).toEqual(['1000000', '1000010', '1000020']);
   });
 });
 
@@ -152,9 +186,10 @@ describe('any chart', () => {
   const name = fc.string({ unit: 'grapheme', maxLength: 60 });
   const charts = fc.record({
     title: name,
-    xDeg: fc.uniqueArray(angle, { maxLength: 60 }),
+    x: fc.uniqueArray(angle, { maxLength: 60 }),
     series: fc.array(fc.record({ name, y: fc.array(value, { maxLength: 60 }) }), { maxLength: 8 }),
     band: fc.record({ fromDeg: angle, toDeg: angle, name }),
+    axis: name,
   });
 
   it('stays within its width, without trailing spaces or line breaks', () => {
@@ -163,7 +198,9 @@ describe('any chart', () => {
         charts,
         fc.integer({ min: 38, max: 100 }),
         fc.boolean(),
-        (chart, width, ascii) => {
+        fc.boolean(),
+        ({ band, axis, ...rest }, width, ascii, isAngle) => {
+          const chart = { ...rest, ...(isAngle ? { band } : { axis }) };
           for (const line of drawChart(chart, width, { ascii })) {
             expect(displayWidth(line)).toBeLessThanOrEqual(width);
             expect(line).toBe(line.trimEnd());
@@ -180,7 +217,7 @@ describe('any chart', () => {
   });
 
   it('says so when there is nothing to draw', () => {
-    expect(drawChart({ title: 'gain', xDeg: [], series: [] }, 40)).toEqual([
+    expect(drawChart({ title: 'gain', x: [], series: [] }, 40)).toEqual([
       'gain',
       '(no values to draw)',
     ]);

@@ -16,7 +16,7 @@ const single = (lift: string, to: number, best: number) =>
 function chartOf(results: Results, heading: string) {
   const block = blocksUnder(results, heading).find(({ kind }) => kind === 'chart');
   if (block?.kind !== 'chart') throw new Error('no chart');
-  const { xDeg, series } = block.chart;
+  const { x: xDeg, series } = block.chart;
   return { xDeg, has: series[0]?.y ?? [], asked: series[1]?.y ?? [] };
 }
 

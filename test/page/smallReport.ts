@@ -35,7 +35,7 @@ export const smallReport: Report = {
           kind: 'chart',
           chart: {
             title: 'gain (%)',
-            xDeg,
+            x: xDeg,
             series: [
               { name: 'deep squat', y: xDeg.map((angle) => 11 - Math.abs(angle - 90) / 10) },
               { name: 'long holds', y: xDeg.map((angle) => 9 - Math.abs(angle - 80) / 10) },

@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { toRadians } from '../../src/numeric/degrees.ts';
-import {
-  kneeExtension,
-  meanKneeExtension,
-  meanKneeStrength,
-  tableKneeExtension,
-} from '../../src/physiology/athlete.ts';
+import { tableKneeExtension } from '../../src/physiology/athlete.ts';
 import { lengthTension, sarcomereForce, smearedForce } from '../../src/physiology/lengthTension.ts';
 import { restingLength, tendonArm } from '../../src/physiology/muscle.ts';
+import {
+  meanStrength,
+  meanTorque,
+  type OwnStrength,
+  ownTorque,
+} from '../../src/physiology/strengthCurve.ts';
 import { kneeExtensorHeads } from '../../src/tables/quadriceps.ts';
 
 describe('length–tension', () => {
@@ -70,7 +71,7 @@ describe('tendon lever at the knee', () => {
 });
 
 describe('knee extension strength of the mean man', () => {
-  const man = (deg: number) => meanKneeExtension('male', 80, deg);
+  const man = (deg: number) => meanTorque('knee extension', 'male', 80, deg);
   const peak = Math.max(...Array.from({ length: 101 }, (_, i) => man(40 + i)));
 
   it.each([
@@ -89,7 +90,7 @@ describe('knee extension strength of the mean man', () => {
   it('falls in the published band of the mean (Šarabon 2021, a source: consistency)', () => {
     const middle = (reference: 'male' | 'female', mass: number) =>
       [40, 45, 50, 55, 60, 65, 70, 75, 80].reduce(
-        (sum, deg) => sum + meanKneeExtension(reference, mass, deg) / 9,
+        (sum, deg) => sum + meanTorque('knee extension', reference, mass, deg) / 9,
         0,
       );
     expect(middle('male', 80)).toBeGreaterThan(234);
@@ -119,8 +120,8 @@ describe('knee extension strength of the mean man', () => {
   });
 
   it('scale, shift and tilt act as their names say', () => {
-    const at = (strength: Partial<typeof meanKneeStrength>, deg: number) =>
-      kneeExtension('male', 80, { ...meanKneeStrength, ...strength }, deg);
+    const at = (strength: Partial<OwnStrength>, deg: number) =>
+      ownTorque('knee extension', 'male', 80, { ...meanStrength, ...strength }, deg);
     expect(at({ scale: 1.2 }, 70)).toBeCloseTo(1.2 * man(70), 9);
     expect(at({ shiftDeg: 10 }, 80)).toBeCloseTo(man(70), 9);
     expect(at({ tilt: 0.1 }, 110) / man(110)).toBeCloseTo(Math.exp(0.1), 9);

@@ -98,7 +98,7 @@ function gains(
 ): number[] {
   const block = { weeks: forWeeks, sessionsPerWeek: 2, exercises: work, progress, deloads: [] };
   const state = train(athlete, block, c);
-  const own = coefficientsFor(athlete.trained, c);
+  const own = coefficientsFor(athlete, c);
   const knee = athlete.groups['knee extension'];
   const ratios = torqueRatio(knee, state.changes['knee extension'], 'isometric', own, counted);
   return ratios.flatMap((ratio, i) => (inReach(gridDeg[i] ?? 0) ? [ratio - 1] : []));

@@ -1,5 +1,5 @@
 import { liftFactors } from '../../src/inference/calibrateLifts.ts';
-import { type Athlete, athleteOf, meanKneeStrength } from '../../src/physiology/athlete.ts';
+import { type Athlete, athleteOf } from '../../src/physiology/athlete.ts';
 import { bodyOf } from '../../src/physiology/body.ts';
 import { lifts } from '../../src/tables/lifts.ts';
 
@@ -9,6 +9,12 @@ const sizes = { male: [1.78, 78], female: [1.65, 62], pooled: [1.72, 70] } as co
 export function meanPerson(reference: 'male' | 'female' | 'pooled', trained: boolean): Athlete {
   const [stature, mass] = sizes[reference];
   const body = bodyOf({ reference, stature, mass, lengths: {}, limits: {} });
-  const knee = meanKneeStrength;
-  return athleteOf({ body, reference, mass, trained, knee, liftFactors: liftFactors([], lifts) });
+  return athleteOf({
+    body,
+    reference,
+    mass,
+    trained,
+    strengths: {},
+    liftFactors: liftFactors([], lifts),
+  });
 }

@@ -210,7 +210,7 @@ describe('the arm of a tendon', () => {
     const heads = [{ growth: [0.1, 0.1], lengthened: 0, shortened: 0 }];
     const none = gridDeg.map(() => 0);
     const change = { drive: { dynamic: none, isometric: none }, heads };
-    const own = coefficientsFor(false, c);
+    const own = coefficientsFor(men, c);
     const ratio = torqueRatio(group, change, 'isometric', own, new Set(['regional growth']));
     expect(ratio[40]).toBeCloseTo(1.1196, 4);
   });

@@ -1,4 +1,4 @@
-import { solvePositiveDefinite } from '../../numeric/leastSquares.ts';
+import { solvePositiveDefinite } from '../../numeric/solvePositiveDefinite.ts';
 import { amplitudeSpread } from '../../tables/calibrationValues.ts';
 import { type Parameters, type Problem, priors, varianceOf } from './problem.ts';
 

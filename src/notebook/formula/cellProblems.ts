@@ -57,7 +57,7 @@ export function formulaProblem(
 function placeIn(cell: Cell, offset: number | undefined, source: Source): Place {
   const at = source.at(cell.path);
   if (offset === undefined) return at;
-  const line = source.text.split('\n')[at.line - 1] ?? '';
+  const line = source.texts.get(at.file)?.split('\n')[at.line - 1] ?? '';
   const start = line.indexOf(cell.formula, at.col - 1);
   return start < 0 ? at : { file: at.file, line: at.line, col: start + offset + 1 };
 }
@@ -101,7 +101,9 @@ export function cycleProblem(
 ): Problem {
   const lines = cycle.map((name) => {
     const cell = cells.find((entry) => formulaName(entry.name) === name);
-    return cell ? `${cell.name} (line ${source.at(cell.path).line})` : name;
+    if (!cell) return name;
+    const { file, line } = source.at(cell.path);
+    return `${cell.name} (line ${line}${file === source.file ? '' : ` of ${file}`})`;
   });
   const first = cells.find((entry) => formulaName(entry.name) === cycle[0]);
   return {

@@ -142,8 +142,7 @@ export function fieldValue(
   if (type.kind !== 'number' || typeof value !== 'number')
     return { fault: { message: `gives ${typeText(type)}, where one number is wanted` } };
   if (isSame(type.exponents, plain)) {
-    const isTrial = path[0] === 'tests' && path.includes('trials');
-    return { value: bareNumbers.has(field) || isTrial ? value : `${100 * value} %` };
+    return { value: bareNumbers.has(field) || isTrial(path) ? value : `${100 * value} %` };
   }
   if (field === 'within') return { value: `${value / (7 * day)} weeks` };
   if (field === 'training') return { value: `${value / year} years` };
@@ -152,6 +151,10 @@ export function fieldValue(
     ? { value: `${value / unit.size} ${unit.unit}` }
     : { fault: { message: `gives ${typeText(type)}, which no field of a file is measured in` } };
 }
+
+const isTrial = ([top, ...rest]: Path) =>
+  (top === 'tests' || top === 'retests' || top === 'repeatability') &&
+  (rest.includes('trials') || rest.includes('days') || rest.includes('people'));
 
 /** The same plain data with other values at some paths. */
 export function withValuesAt(

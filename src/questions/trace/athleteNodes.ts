@@ -1,7 +1,7 @@
 import type { Path } from '../../notebook/scenario.ts';
 import { toDegrees } from '../../numeric/degrees.ts';
 import { type ActionName, actionNames, isAction } from '../../tables/actions.ts';
-import { bodyRows, curveRows, muscleRows, untestedRows } from '../../tables/rowsBehind.ts';
+import { bodyRows, curveRows, fitRows, muscleRows, untestedRows } from '../../tables/rowsBehind.ts';
 import type { Tracing } from './modelSteps.ts';
 import { type TraceNode, tableNode } from './traceNode.ts';
 
@@ -78,6 +78,7 @@ export function curveNode(name: string, known: Tracing): TraceNode {
       ...known.input(owned(known, 'mass')),
       ...known.input(owned(known, 'reference')),
       ...(action ? curveRows(action, scenario.subject.reference).map(tableNode) : []),
+      ...(tests.length > 0 ? fitRows.map(tableNode) : []),
     ],
   };
 }

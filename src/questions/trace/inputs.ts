@@ -33,7 +33,8 @@ export function inputNodes(
   const inside = entries.flatMap((key) => inputNodes(source, [...path, key], formulaParts));
   const [first] = inside;
   const isOneLine = inside.every(
-    (node) => node.at?.line === first?.at?.line && node.parts.length === 0,
+    ({ at, parts }) =>
+      at?.file === first?.at?.file && at?.line === first?.at?.line && parts.length === 0,
   );
   if (!isOneLine || !first?.at || path.length < 2) return inside;
   const text = inside.map((node) =>

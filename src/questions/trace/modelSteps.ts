@@ -128,6 +128,7 @@ function forecastNode(name: string, known: Tracing): TraceNode {
       ...[...adaptationRows.all, loweringRow].map(tableNode),
       ...(isKnee ? kneeMuscleRows : []).map(tableNode),
       ...known.input(owned(known, 'training')),
+      ...known.input(owned(known, 'response')),
       step({ step: 'curve', action: results.question.action }),
       step({ step: 'strength' }),
       step({ step: 'target' }),

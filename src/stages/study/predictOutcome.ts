@@ -57,7 +57,7 @@ export function predictOutcome(outcome: Outcome, trained: Trained): Prediction {
 }
 
 function capacityOf({ athlete, state, coefficients }: Trained, test: Contraction) {
-  return capacityAfter(athlete, state, test, coefficientsFor(athlete.trained, coefficients));
+  return capacityAfter(athlete, state, test, coefficientsFor(athlete, coefficients));
 }
 
 function liftGain(

@@ -25,7 +25,7 @@ export function recordGroup(
   coefficients: Coefficients,
 ): RecordedGroup {
   const { work } = recordWork(athlete, block, coefficients);
-  const own = coefficientsFor(athlete.trained, coefficients);
+  const own = coefficientsFor(athlete, coefficients);
   const kept = new Map<string, NearbySingle | undefined>();
   const singles = group.observed.map(({ outcome, afterWeeks }) => {
     const range = testedRange(outcome, catalogue);
