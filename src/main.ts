@@ -131,6 +131,14 @@ program
   );
 
 program
+  .command('evidence')
+  .description('show how the model does on published studies, each predicted from the others')
+  .option('--out <folder>', 'where the report goes', 'reports')
+  .action(async (options: { out: string }) =>
+    (await import('./commands/evidence.ts')).showEvidence(options),
+  );
+
+program
   .command('retest')
   .description('say what retests show: gained in the target, gained more there than elsewhere')
   .argument('<file>', 'a scenario file with retests:')

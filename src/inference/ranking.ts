@@ -109,7 +109,7 @@ function levelAround(values: OverAngles, { from, to }: AngleRange): AngleRange |
 }
 
 /** Angle of the largest value within reach, with a parabola through the three points around it. */
-function peakAngle(values: OverAngles, { from, to }: AngleRange): number {
+export function peakAngle(values: OverAngles, { from, to }: AngleRange): number {
   let top = -1;
   gridAngles.forEach((angle, i) => {
     const inside = angle >= from - 1e-9 && angle <= to + 1e-9;

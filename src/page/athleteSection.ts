@@ -102,7 +102,7 @@ function assumptions(results: Results): string[] {
         ]),
     'Strength of muscles that were not tested comes from tables by body mass, corrected together with the tested lifts; for the hip extensors the tables differ twofold.',
     ...(results.question.action === 'knee extension' ? [unexplained(results)] : borrowed(results)),
-    `The "give or take" is the model’s typical miss on the groups it was fitted to (${percent(gainMiss.value)} of the gain), not an interval for this athlete; differences under ${percent(contrastMiss.value)} of the better gain count as ties.`,
+    `The "give or take" is the model’s typical miss on groups of studies it had not seen (${percent(gainMiss.value)} of the predicted gain), not an interval for this athlete; differences under ${percent(contrastMiss.value)} of the better gain count as ties.`,
     ...testAssumptions(results),
     ...assumedLimits(results),
     ...workAssumptions(results),

@@ -1,5 +1,5 @@
 import type { Results } from '../run.ts';
-import { fittedStudies } from '../tables/adaptation.ts';
+import { coefficients, fittedTo } from '../tables/adaptation.ts';
 import {
   adaptationRows,
   bodyRows,
@@ -15,7 +15,7 @@ import {
 } from '../tables/rowsBehind.ts';
 import type { Section } from './report.ts';
 import { isRubberEstimate } from './rigWords.ts';
-import { listInWords, newtonMetres, percent } from './words.ts';
+import { newtonMetres, percent } from './words.ts';
 import { workSources } from './workAssumptions.ts';
 
 /** Where published sources disagree about something this report rests on. */
@@ -40,7 +40,7 @@ function kneeConflicts({ athlete, anglesDeg }: Results): string[] {
 
 /** Conflicts that touch any forecast. */
 const conflicts: readonly string[] = [
-  'Gain in the trained range: groups that squat a part of the range gained more in it than full squatters in four studies (Rhea 2016, Kubo 2019, Bloomquist 2013, Hartmann 2012), less in two (Pallarés 2020, Martínez-Cava 2019, the latter bench press). The model takes the side of the four.',
+  'Gain in the trained range: groups that squat a part of the range gained more in it than full squatters in four studies (Rhea 2016, Kubo 2019, Bloomquist 2013, Hartmann 2012), less in two (Pallarés 2020, Martínez-Cava 2019, the latter bench press). The model takes the side of three of the four; in the others it finds both groups nearly alike.',
   'Quarter squats and holds: Rhea 2016 found good transfer, Hartmann 2012 a loss of holding force at the trained angle. The model predicts no loss.',
   'Size of the local gain: activation was seen to rise 7 % while torque rose 30 % (Kubo 2010); the model’s “neural drive” holds both.',
   'Neural drive by angle: rising (Kubo 2004), falling (Babault 2003) or flat (Kooistra 2007) toward flexion: taken as flat.',
@@ -58,7 +58,7 @@ export function wordSection(): Section {
         items: [
           'Torque: turning effect of a force about a joint, in newton metres (N·m).',
           'Effort: torque asked over the largest torque possible at that angle.',
-          'Effective set: 24 seconds of full effort at one angle, as in six slow repetitions; easier work counts for much less (half the effort for about a fifth), and so does work where the muscle is short. A set of squats is hard only near its deepest point, so it counts as a small part of one.',
+          `Effective set: 24 seconds of full effort at one angle, as in six slow repetitions; easier work counts for much less (half the effort for about ${percent(0.5 ** coefficients.driveEffortPower)}), and so does work where the muscle is short. A set of squats is hard only near its deepest point, so it counts as a small part of one.`,
           'Neural drive (drive): the part of the gain that stays near the angles trained. It begins as fuller activation but grows larger than activation alone allows; what else is in it (coordination, force per area) is not told apart here.',
           'Regional growth (growth): added muscle area, in the part of the muscle that was loaded.',
           'Sarcomeres in series (series): longer fibres, which move strength toward longer muscle.',
@@ -115,7 +115,7 @@ export function sourceSection(results: Results): Section {
     blocks: [
       {
         kind: 'text',
-        text: `Fitted rows rest on ${listInWords(fittedStudies)}.`,
+        text: `Fitted rows rest on ${fittedTo}.`,
       },
       {
         kind: 'text',

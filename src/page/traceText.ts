@@ -1,8 +1,7 @@
 import { threeDigits } from '../notebook/formula/cellText.ts';
 import type { TraceNode } from '../questions/trace/traceNode.ts';
-import { fittedStudies } from '../tables/adaptation.ts';
+import { fittedTo } from '../tables/adaptation.ts';
 import type { TableRow } from '../tables/rowsBehind.ts';
-import { listInWords } from './words.ts';
 import { wrapWords } from './wrap.ts';
 
 /**
@@ -25,7 +24,7 @@ export function traceText(tree: TraceNode, file: string, width: number): string 
   };
   tell(tree, 0);
   const isFitted = [...told].some(({ table }) => table?.known === 'fitted');
-  if (isFitted) lines.push('', ...wrapWords(`Fitted: to ${listInWords(fittedStudies)}.`, width));
+  if (isFitted) lines.push('', ...wrapWords(`Fitted: to ${fittedTo}.`, width));
   return lines.join('\n');
 }
 

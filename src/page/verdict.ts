@@ -1,6 +1,8 @@
 import type { Placed } from '../inference/ranking.ts';
 import type { ProgramResult, Results } from '../run.ts';
 import { actions, jointWords } from '../tables/actions.ts';
+import { gainMiss } from '../tables/adaptation.ts';
+import { evidence } from '../tables/evidence.ts';
 import { cautionMarks } from './cautions.ts';
 import type { Block, Section } from './report.ts';
 import { fallsShort, shortfallList } from './shortfallWords.ts';
@@ -151,5 +153,13 @@ function howToRead({ ranking, scenario }: Results): string {
 }
 
 /** What kind of number the gain is; said where the verdict is read. */
-const ofWhatKind =
-  'Sizes are rough: the forecast has not yet been held against studies it was not fitted to. The gain is that of a maximal hold, which favours programs that train holds.';
+const ofWhatKind = `${howRough()} The gain is that of a maximal hold, which favours programs that train holds.`;
+
+/** How the model did on studies it had not seen; the evidence report has the rest. */
+function howRough(): string {
+  const model = evidence.scores.find(({ kind }) => kind === 'model');
+  const { strength } = model?.families ?? {};
+  const told = model?.strengthDirections;
+  if (!strength || !told) throw new Error('no left-out score of the model');
+  return `Sizes are rough: in published studies that it had not seen, the model missed strength gains by ${strength.miss.toFixed(0)} points (${percent(gainMiss.value)} of what it predicted) and said which of two groups gained more in ${told.right} of ${told.count} clear differences.`;
+}

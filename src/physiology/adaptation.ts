@@ -1,7 +1,8 @@
 import { gridDeg, type OverAngles } from '../mechanics/angleGrid.ts';
-import { actions, byAction } from '../tables/actions.ts';
+import { type ActionName, actions, byAction } from '../tables/actions.ts';
 import { type Coefficients, kernel, largestGain } from '../tables/adaptation.ts';
 import { type MuscleHead, regions } from '../tables/quadriceps.ts';
+import { armGrowth } from './armGrowth.ts';
 import type { Athlete, MuscleGroup } from './athlete.ts';
 import type { Contraction, WeeklyDose } from './dose.ts';
 import { type HeadChange, headTorque, unchangedHead } from './muscle.ts';
@@ -34,15 +35,27 @@ export function untouched(group: MuscleGroup): GroupChange {
   return known;
 }
 
+const ofPerson = new WeakMap<Coefficients, Map<number, Coefficients>>();
+
 /**
  * Coefficients for one person: a trained one has `trainedShare` of every amplitude, and what retests
- * showed of this one multiplies it.
+ * showed of this one multiplies it. The same object for the same share, so that what is kept by it
+ * is found again.
  */
 export function coefficientsFor(
   { trained, response }: Pick<Athlete, 'trained' | 'response'>,
   c: Coefficients,
 ): Coefficients {
   const share = (trained ? c.trainedShare : 1) * response;
+  if (share === 1) return c;
+  const byShare = ofPerson.get(c) ?? new Map<number, Coefficients>();
+  ofPerson.set(c, byShare);
+  const known = byShare.get(share) ?? scaledBy(share, c);
+  byShare.set(share, known);
+  return known;
+}
+
+function scaledBy(share: number, c: Coefficients): Coefficients {
   return {
     ...c,
     driveAmplitude: share * c.driveAmplitude,
@@ -64,15 +77,14 @@ export function oneWeekLater(
   c: Coefficients,
 ): GroupChange {
   if (isUntouched(change) && dose.tension.every((amount) => amount === 0)) return change;
-  const length = lengthScales[group.action];
   const toward = (now: number, goal: number, weeks: number) =>
     now + (goal - now) * (1 - Math.exp(-1 / weeks));
   const drive = (contraction: Contraction) => {
-    const goal = saturatedDrive(dose.drive[contraction], length, c);
+    const goal = saturatedDrive(dose.drive[contraction], group.action, c);
     return change.drive[contraction].map((now, i) => toward(now, goal[i] ?? 0, c.driveWeeks));
   };
-  const heads = change.heads.map((now, h) => {
-    const goal = headGoal(group.heads[h], dose.tension, shortOrLong[group.action], c);
+  const goal = headGoal(group.heads.length > 0, dose, shortOrLong[group.action], c);
+  const heads = change.heads.map((now) => {
     return {
       growth: now.growth.map((g, r) => toward(g, goal.growth[r] ?? 0, c.growthWeeks)),
       lengthened: toward(now.lengthened, goal.lengthened, c.seriesWeeks),
@@ -89,21 +101,41 @@ export function oneWeekLater(
  * curve whose width is set apart for the shorter and the longer side and grows with the length
  * trained at; h fades with length. Saturation is local: work anywhere lowers nothing elsewhere.
  */
-function saturatedDrive(dose: OverAngles, length: OverAngles, c: Coefficients): number[] {
-  const local = gridDeg.map(() => 0);
-  dose.forEach((amount, source) => {
-    if (amount === 0) return;
-    const trained = length[source] ?? 0;
-    const beyond = Math.max(trained - kernel.shortAtDeg, 0);
-    const fade = Math.max(1 - c.driveFadePerDeg * beyond, kernel.leastFade);
-    const shorter = width(c.widthShorterAt40, c.widthShorterAt90, trained);
-    const longer = width(c.widthLongerAt40, c.widthLongerAt90, trained);
-    length.forEach((at, i) => {
-      const z = (at - trained) / (at < trained ? shorter : longer);
-      local[i] = (local[i] ?? 0) + amount * fade * Math.exp(-0.5 * z * z);
-    });
+function saturatedDrive(dose: OverAngles, action: ActionName, c: Coefficients): number[] {
+  const local = new Float64Array(gridDeg.length);
+  const spreads = spreadsOf(action, c);
+  for (const [source, amount] of dose.entries()) {
+    if (amount === 0) continue;
+    const spread = spreads[source] ?? spreadFrom(source, lengthScales[action], c);
+    spreads[source] = spread;
+    for (let i = 0; i < local.length; i++)
+      local[i] = (local[i] as number) + amount * (spread[i] as number);
+  }
+  return Array.from(local, (d) => d / (d + c.driveHalfDose));
+}
+
+/** h·K of work at one grid angle, by grid angle. */
+function spreadFrom(source: number, length: OverAngles, c: Coefficients): Float64Array {
+  const trained = length[source] ?? 0;
+  const beyond = Math.max(trained - kernel.shortAtDeg, 0);
+  const fade = Math.max(1 - c.driveFadePerDeg * beyond, kernel.leastFade);
+  const shorter = width(c.widthShorterAt40, c.widthShorterAt90, trained);
+  const longer = width(c.widthLongerAt40, c.widthLongerAt90, trained);
+  return Float64Array.from(length, (at) => {
+    const z = (at - trained) / (at < trained ? shorter : longer);
+    return fade * Math.exp(-0.5 * z * z);
   });
-  return local.map((d) => d / (d + c.driveHalfDose));
+}
+
+const spreadsKnown = new WeakMap<Coefficients, Partial<Record<ActionName, Float64Array[]>>>();
+
+/** What has been worked out of an action's kernel with these coefficients: every week asks again. */
+function spreadsOf(action: ActionName, c: Coefficients): Float64Array[] {
+  const byActionKnown = spreadsKnown.get(c) ?? {};
+  spreadsKnown.set(c, byActionKnown);
+  const spreads = byActionKnown[action] ?? [];
+  byActionKnown[action] = spreads;
+  return spreads;
 }
 
 /** Kernel width (degrees) by trained angle: a straight line through its two known values. */
@@ -115,7 +147,7 @@ function width(atShort: number, atLong: number, trained: number): number {
 }
 
 /**
- * Growth and fibre length that a tension dose can sustain in one head.
+ * Growth and fibre length that a tension dose can sustain in every head of a group.
  *
  * Each angle's dose counts by its length x, −1 (short) to 1 (long), an S-curve of the angle that
  * for these muscles stands for resting length. Growth of a region = G·D_r/(D_r + D50) with D_r =
@@ -123,26 +155,28 @@ function width(atShort: number, atLong: number, trained: number): number {
  * D_l/(D_l + D50), D_l = Σ dose·max(x, 0), and down by the short one times the share that short
  * work has of all, filled like growth. Lengthening is over in weeks (Blazevich 2007: no more after five); shortening is
  * given the pace of growth, so that it does not outrun it: no study here found strength lost at an
- * angle. A head that is not in the tables grows evenly and keeps its length.
+ * angle. A group without heads in the tables grows evenly and keeps its length.
  */
 function headGoal(
-  head: MuscleHead | undefined,
-  tension: OverAngles,
+  hasHeads: boolean,
+  { tension, lowered }: WeeklyDose,
   length: OverAngles,
   c: Coefficients,
 ): HeadChange {
+  const done = tension.flatMap((dose, i) => (dose === 0 ? [] : [{ dose, x: length[i] ?? 0 }]));
   const sum = (weight: (x: number) => number) =>
-    tension.reduce((total, dose, i) => total + dose * weight(length[i] ?? 0), 0);
+    done.reduce((total, { dose, x }) => total + dose * weight(x), 0);
   const all = sum(() => 1);
   if (all === 0) return unchangedHead;
   const filled = (dose: number, half: number) => dose / (dose + half);
   const grownDose = (tilt: number) => sum((x) => (1 + c.growthLengthSlope * x) * (1 + tilt * x));
   const grown = (tilt: number) => c.growthAmplitude * filled(grownDose(tilt), c.growthHalfDose);
-  if (!head) return { ...unchangedHead, growth: regions.names.map(() => grown(0)) };
-  const long = sum((x) => Math.max(x, 0));
+  const long = sum((x) => Math.max(x, 0)) + c.seriesLowering * lowered.reduce((a, b) => a + b, 0);
   const short = sum((x) => Math.max(-x, 0));
   return {
-    growth: [grown(-c.growthDistalTilt), grown(c.growthDistalTilt)],
+    growth: hasHeads
+      ? [grown(-c.growthDistalTilt), grown(c.growthDistalTilt)]
+      : regions.names.map(() => grown(0)),
     lengthened: c.seriesLong * filled(long, c.seriesHalfDose),
     shortened: c.seriesShort * (short / all) * filled(grownDose(0), c.growthHalfDose),
   };
@@ -168,7 +202,8 @@ const shortOrLong = byAction((name) =>
  *
  * (1 + drive gain) times the muscles' changed over unchanged torque, never above the largest gain
  * seen in a group. The drive gain is the amplitude times the filled share; work of the other
- * contraction passes only part of its share and only into what is still unfilled.
+ * contraction passes only part of its share and only into what is still unfilled. Fibre length acts
+ * by a share of what is measured: fascicles seen by ultrasound grow more than torque moves.
  *
  * @param counted mechanisms to include, for splitting a gain between them
  */
@@ -182,8 +217,8 @@ export function torqueRatio(
   const other: Contraction = test === 'dynamic' ? 'isometric' : 'dynamic';
   const heads = change.heads.map((head) => ({
     growth: counted.has('regional growth') ? head.growth : unchangedHead.growth,
-    lengthened: counted.has('sarcomeres in series') ? head.lengthened : 0,
-    shortened: counted.has('sarcomeres in series') ? head.shortened : 0,
+    lengthened: counted.has('sarcomeres in series') ? c.seriesEffect * head.lengthened : 0,
+    shortened: counted.has('sarcomeres in series') ? c.seriesEffect * head.shortened : 0,
   }));
   return gridDeg.map((deg, i) => {
     const own = change.drive[test][i] ?? 0;
@@ -194,7 +229,10 @@ export function torqueRatio(
 }
 
 function sizeRatio(group: MuscleGroup, heads: readonly HeadChange[], deg: number): number {
-  if (group.heads.length === 0) return 1 + (heads[0]?.growth[0] ?? 0);
+  if (group.heads.length === 0) {
+    const grown = heads[0]?.growth[0] ?? 0;
+    return (1 + grown) * (1 + armGrowth(group.action, grown));
+  }
   let before = 0;
   let after = 0;
   group.heads.forEach((head, h) => {

@@ -12,6 +12,8 @@ export interface Moment {
   readonly effort: number;
   /** Share of a hold's best torque that the fibres carry, where it is not the effort. */
   readonly tension?: number;
+  /** Whether the fibres were drawn out while they pulled. */
+  readonly lowering?: true;
 }
 
 /** A week's training of one extensor group. */
@@ -20,6 +22,8 @@ export interface WeeklyDose {
   readonly drive: Readonly<Record<Contraction, OverAngles>>;
   /** Tension dose by angle, hard sets a week, both contractions. */
   readonly tension: OverAngles;
+  /** The part of the tension dose that was done while lowering. */
+  readonly lowered: OverAngles;
 }
 
 /** Seconds of full effort that count as one hard set: six repetitions of four seconds. */
@@ -36,6 +40,7 @@ export class DoseCollector {
   private readonly c: Coefficients;
   private readonly drive = { dynamic: gridDeg.map(() => 0), isometric: gridDeg.map(() => 0) };
   private readonly tension = gridDeg.map(() => 0);
+  private readonly lowered = gridDeg.map(() => 0);
 
   constructor(group: MuscleGroup, coefficients: Coefficients) {
     this.group = group;
@@ -60,9 +65,10 @@ export class DoseCollector {
     const tense = sets * ((moment.tension ?? moment.effort) * s) ** growthTensionPower;
     this.drive[contraction][index] = (this.drive[contraction][index] ?? 0) + driven;
     this.tension[index] = (this.tension[index] ?? 0) + tense;
+    if (moment.lowering) this.lowered[index] = (this.lowered[index] ?? 0) + tense;
   }
 
   total(): WeeklyDose {
-    return { drive: this.drive, tension: this.tension };
+    return { drive: this.drive, tension: this.tension, lowered: this.lowered };
   }
 }

@@ -145,7 +145,7 @@ export function loweringMoment(
 ): Moment {
   const { angle, effort } = atPosture(action, sample, left);
   const seconds = lowering * sample.share;
-  return { angle, seconds, effort: Math.min(effort / loweringStrength.value, 1) };
+  return { angle, seconds, effort: Math.min(effort / loweringStrength.value, 1), lowering: true };
 }
 
 /** One posture held, or lifted through so slowly that it counts like a hold. */

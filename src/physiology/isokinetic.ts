@@ -34,7 +34,8 @@ export function isokineticMoments(exercise: IsokineticExercise): Moment[] {
     const tension = effort * torqueWhileMoving(way, speed);
     return angles.map((angle, i) => {
       const turned = ((angles[i + 1] ?? angle) - (angles[i - 1] ?? angle)) / 2;
-      return { angle, seconds: turned / speed, effort, tension };
+      const moment = { angle, seconds: turned / speed, effort, tension };
+      return way === 'lowering' ? { ...moment, lowering: true } : moment;
     });
   });
 }

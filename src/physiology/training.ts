@@ -4,7 +4,7 @@ import type { Coefficients } from '../tables/adaptation.ts';
 import { countsWholeEffort } from '../tables/bodyLifts.ts';
 import { coefficientsFor, oneWeekLater } from './adaptation.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
-import { DoseCollector } from './dose.ts';
+import { type Contraction, DoseCollector, type Moment } from './dose.ts';
 import {
   type Exercise,
   freshness,
@@ -19,6 +19,7 @@ import { stickingPoint } from './heaviestLoad.ts';
 import { type IsokineticExercise, isokineticMoments } from './isokinetic.ts';
 import type { Capacity } from './jointEfforts.ts';
 import { fromTheTop, loweredMoments, loweringLimit } from './lowering.ts';
+import type { Onlooker } from './onlooker.ts';
 import { WeekOfPractice } from './practice.ts';
 import { sharedLoad } from './sharing.ts';
 import {
@@ -39,11 +40,16 @@ export interface Block {
 }
 
 /** Runs a block week by week. */
-export function train(athlete: Athlete, block: Block, coefficients: Coefficients): TrainedState {
+export function train(
+  athlete: Athlete,
+  block: Block,
+  coefficients: Coefficients,
+  onlooker?: Onlooker,
+): TrainedState {
   const c = coefficientsFor(athlete, coefficients);
   let state = untrainedState(athlete);
   for (let week = 1; week <= block.weeks; week++)
-    state = trainOneWeek(athlete, block, week, state, c);
+    state = trainOneWeek(athlete, block, week, state, c, onlooker);
   return state;
 }
 
@@ -53,8 +59,9 @@ function trainOneWeek(
   week: number,
   state: TrainedState,
   c: Coefficients,
+  onlooker?: Onlooker,
 ): TrainedState {
-  const session = new WeekOfTraining(athlete, block, week, state, c);
+  const session = new WeekOfTraining(athlete, block, week, state, c, onlooker);
   block.exercises.forEach((exercise, place) => {
     if (exercise.kind === 'lift') session.addLift(exercise, place);
     else if (exercise.kind === 'hold') session.addHold(exercise);
@@ -85,15 +92,24 @@ class WeekOfTraining {
   private readonly week: number;
   private readonly state: TrainedState;
   private readonly c: Coefficients;
+  private readonly onlooker: Onlooker | undefined;
   /** Times a week that each written set is done. */
   private readonly perWeek: number;
 
-  constructor(athlete: Athlete, block: Block, week: number, state: TrainedState, c: Coefficients) {
+  constructor(
+    athlete: Athlete,
+    block: Block,
+    week: number,
+    state: TrainedState,
+    c: Coefficients,
+    onlooker?: Onlooker,
+  ) {
     this.athlete = athlete;
     this.block = block;
     this.week = week;
     this.state = state;
     this.c = c;
+    this.onlooker = onlooker;
     this.capacity = capacityAfter(athlete, state, 'dynamic', c);
     this.doses = byAction((action) => new DoseCollector(athlete.groups[action], c));
     this.practice = new WeekOfPractice(c);
@@ -119,10 +135,22 @@ class WeekOfTraining {
       const moments = lowerOnly
         ? loweredMoments(action, fromTheTop(samples), control, tempo, fresh)
         : setMoments(action, samples, tempo, fresh, lowered);
-      this.doses[action].add(moments, times, 'dynamic');
+      this.work(action, moments, times, 'dynamic');
     }
     // No source was found for lowering alone as practice of a single: it counts as none.
-    if (!lowerOnly) this.practice.add(exercise.range.lift, samples, times);
+    if (lowerOnly) return;
+    this.practice.add(exercise.range.lift, samples, times);
+    this.onlooker?.practised(this.week, exercise.range.lift, samples, times);
+  }
+
+  private work(
+    action: ActionName,
+    moments: readonly Moment[],
+    times: number,
+    contraction: Contraction,
+  ): void {
+    this.doses[action].add(moments, times, contraction);
+    this.onlooker?.worked(this.week, action, moments, times, contraction);
   }
 
   /** What is really lifted and lowered this week. */
@@ -167,7 +195,7 @@ class WeekOfTraining {
     const seconds = exercise.reps * exercise.seconds;
     const { of, at, effort } = exercise;
     if ('action' in of) {
-      this.doses[of.action].add([{ angle: at, seconds, effort }], times, 'isometric');
+      this.work(of.action, [{ angle: at, seconds, effort }], times, 'isometric');
       return;
     }
     const { lift, rig } = of.range;
@@ -179,13 +207,13 @@ class WeekOfTraining {
       const asks = efforts[action];
       if (asks === undefined) continue;
       const angle = asked.angles[actions[action].joint] ?? 0;
-      this.doses[action].add([{ angle, seconds, effort: Math.min(asks, 1) }], times, 'isometric');
+      this.work(action, [{ angle, seconds, effort: Math.min(asks, 1) }], times, 'isometric');
     }
   }
 
   addIsokinetic(exercise: IsokineticExercise): void {
     const times = exercise.sets * exercise.reps * this.perWeek;
-    this.doses[exercise.action].add(isokineticMoments(exercise), times, 'dynamic');
+    this.work(exercise.action, isokineticMoments(exercise), times, 'dynamic');
   }
 
   result(): TrainedState {

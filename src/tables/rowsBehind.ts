@@ -127,7 +127,9 @@ export const adaptationRows = {
   ],
   series: [
     coefficient('seriesLong', 'largest lengthening of fibres'),
+    coefficient('seriesLowering', 'worth of lowering at any length'),
     coefficient('seriesShort', 'largest shortening of fibres'),
+    coefficient('seriesEffect', 'share of measured length that moves torque'),
     coefficient('seriesHalfDose', 'dose that fills half of either'),
     coefficient('seriesWeeks', 'pace of lengthening'),
   ],

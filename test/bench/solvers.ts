@@ -25,7 +25,7 @@ import {
   randomProblem,
   seeded,
 } from '../numeric/libraries.ts';
-import { meanPerson } from '../studies/predictGroup.ts';
+import { meanPerson } from '../studies/meanPerson.ts';
 
 const rounds = 15;
 const person = meanPerson('male', true);

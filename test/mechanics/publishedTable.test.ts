@@ -4,7 +4,7 @@ import { toRadians } from '../../src/numeric/degrees.ts';
 import { heaviestLoad } from '../../src/physiology/heaviestLoad.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { liftNamed } from '../../src/tables/lifts.ts';
-import { meanPerson } from '../studies/predictGroup.ts';
+import { meanPerson } from '../studies/meanPerson.ts';
 import { thighLevelDeg, torque } from './askLift.ts';
 
 interface Row {

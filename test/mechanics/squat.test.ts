@@ -10,7 +10,7 @@ import { bodyOf } from '../../src/physiology/body.ts';
 import { heaviestLoad } from '../../src/physiology/heaviestLoad.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { liftNamed, lifts } from '../../src/tables/lifts.ts';
-import { meanPerson } from '../studies/predictGroup.ts';
+import { meanPerson } from '../studies/meanPerson.ts';
 
 const man = bodyOf({ reference: 'male', stature: 1.8, mass: 80, lengths: {}, limits: {} });
 

@@ -3,7 +3,7 @@ import { demandOf } from '../../src/mechanics/demand.ts';
 import { jointEfforts } from '../../src/physiology/jointEfforts.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { liftNamed } from '../../src/tables/lifts.ts';
-import { meanPerson } from '../studies/predictGroup.ts';
+import { meanPerson } from '../studies/meanPerson.ts';
 
 it('a seated calf raise has 0.60 to 0.94 of the straight-legged calf (PMID 39577118; Fugl-Meyer 1980)', () => {
   const person = meanPerson('male', true);

@@ -13,7 +13,7 @@ import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { train } from '../../src/physiology/training.ts';
 import { coefficients as c } from '../../src/tables/adaptation.ts';
 import { loweringStrength } from '../../src/tables/movingStrength.ts';
-import { meanPerson } from '../studies/predictGroup.ts';
+import { meanPerson } from '../studies/meanPerson.ts';
 
 const person = meanPerson('male', false);
 const knee = person.groups['knee extension'];

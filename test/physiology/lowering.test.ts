@@ -23,7 +23,7 @@ import { actionNames } from '../../src/tables/actions.ts';
 import { coefficients as c } from '../../src/tables/adaptation.ts';
 import { liftNamed } from '../../src/tables/lifts.ts';
 import { liftingStrength, loweringStrength } from '../../src/tables/movingStrength.ts';
-import { meanPerson } from '../studies/predictGroup.ts';
+import { meanPerson } from '../studies/meanPerson.ts';
 
 const man = meanPerson('male', true);
 const capacity = restingCapacity(man);

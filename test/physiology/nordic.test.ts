@@ -5,7 +5,7 @@ import { stickingPoint } from '../../src/physiology/heaviestLoad.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { liftNamed } from '../../src/tables/lifts.ts';
 import { loweringStrength } from '../../src/tables/movingStrength.ts';
-import { meanPerson } from '../studies/predictGroup.ts';
+import { meanPerson } from '../studies/meanPerson.ts';
 
 /** The lowering with the shanks on a board that rises by so many degrees toward the knees. */
 function onSlope(slopeDeg: number): Lift {

@@ -20,7 +20,7 @@ import {
 import { train } from '../../src/physiology/training.ts';
 import { coefficients as c } from '../../src/tables/adaptation.ts';
 import { liftNamed, lifts } from '../../src/tables/lifts.ts';
-import { meanPerson } from '../studies/predictGroup.ts';
+import { meanPerson } from '../studies/meanPerson.ts';
 
 /** Invariants of the forecast on random programs; no outside numbers are needed. */
 

@@ -5,7 +5,7 @@ import { jointEfforts } from '../../src/physiology/jointEfforts.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import type { ActionName } from '../../src/tables/actions.ts';
 import { liftNamed } from '../../src/tables/lifts.ts';
-import { meanPerson } from '../studies/predictGroup.ts';
+import { meanPerson } from '../studies/meanPerson.ts';
 
 /**
  * Bryanton 2012, J Strength Cond Res 26:2820: ten trained women squatting with 50–90 % of their best;

@@ -10,7 +10,7 @@ import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { actions } from '../../src/tables/actions.ts';
 import { liftNamed, lifts } from '../../src/tables/lifts.ts';
 import { muscles } from '../../src/tables/muscles.ts';
-import { meanPerson } from '../studies/predictGroup.ts';
+import { meanPerson } from '../studies/meanPerson.ts';
 
 const person = meanPerson('male', true);
 const capacity = restingCapacity(person);
