@@ -62,12 +62,21 @@ export function errorOfTest(
   };
 }
 
-function statedError({ error, from }: Extract<RepeatedTest, { kind: 'typical error' }>): TestError {
+/** A torque of both limbs together is halved, as their trials are. */
+function statedError({
+  error,
+  from,
+  side,
+}: Extract<RepeatedTest, { kind: 'typical error' }>): TestError {
   const { people, days } = from;
+  const limbs = side === 'both' ? 2 : 1;
   return {
     ...('share' in error
       ? { amount: error.share, unit: 'share' as const }
-      : { amount: 'torque' in error ? error.torque : error.mass, unit: 'newtonMetre' as const }),
+      : {
+          amount: ('torque' in error ? error.torque : error.mass) / limbs,
+          unit: 'newtonMetre' as const,
+        }),
     degreesOfFreedom: Math.max((days - 1) * Math.max(people - 1, 1), 1),
     known: 'own',
   };

@@ -67,7 +67,7 @@ function readRepeatedTorque(
   if (Object.hasOwn(draft, 'typical error')) {
     const error = readTypicalError(reading, draft, 'torque', path);
     return error && action !== undefined
-      ? { kind: 'typical error', of: { action }, ...error, path }
+      ? { kind: 'typical error', of: { action }, ...optional('side', draft.side), ...error, path }
       : undefined;
   }
   checkTrialSource(reading, draft, ['days', 'people'], path);

@@ -128,6 +128,8 @@ export type RepeatedTest =
   | {
       readonly kind: 'typical error';
       readonly of: Repeated;
+      /** Both: a torque is that of both limbs together. */
+      readonly side?: TorqueTest['side'];
       /** A share of the value, or in its own unit. */
       readonly error:
         | { readonly share: Fraction }
