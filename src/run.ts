@@ -125,8 +125,8 @@ async function evaluate(opened: Source, memory: Memory): Promise<Run> {
   const known = memory.athletes.of(measured, () => knowAthlete(measured));
   const { problems: unheld, remarks } = athleteProblems(source, scenario.lifts, known);
   if (unheld.length > 0) return { problems: unheld };
-  const weightless = retestProblems(source, scenario.retests, known.athlete.body);
-  if (weightless.length > 0) return { problems: weightless };
+  const amiss = retestProblems(source, scenario.retests, known);
+  if (amiss.length > 0) return { problems: amiss };
   const plans = plansOf(scenario, known, memory);
   const planned = plans.map(({ exercises }) => exercises);
   const undoable = scenario.programs.flatMap((program, i) =>

@@ -1,4 +1,5 @@
 import { toRadians } from '../numeric/degrees.ts';
+import { responseLimits } from '../tables/responseLimits.ts';
 import type { AthleteFile, GroupFile } from './bodySchema.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
@@ -26,12 +27,10 @@ const training: Expected = {
   most: 60,
   bounds: 'it lies between 0 and 60 years',
 };
-/** Retests give no more and no less than this, drawn toward 100 % as they are. */
 const response: Expected = {
   dimension: 'share',
   example: '110 %',
-  least: 0.2,
-  most: 2.5,
+  ...responseLimits,
   bounds: 'a share of the forecast gains lies between 20 % and 250 %',
 };
 const bodyLength: Expected = {

@@ -1,11 +1,10 @@
 import type { Judged, NotJudged } from '../inference/retest/verdict.ts';
 import { toDegrees } from '../numeric/degrees.ts';
-import type {
-  JudgedAction,
-  JudgedRetest,
-  JudgedRetests,
-} from '../questions/retest/judgeRetests.ts';
+import type { JudgedAction } from '../questions/retest/judgeAction.ts';
+import type { JudgedRetest, JudgedRetests } from '../questions/retest/judgeRetests.ts';
 import type { Results } from '../run.ts';
+import { noTarget } from './noTarget.ts';
+import { actionName, setUpName } from './setUpName.ts';
 import { percent, signedPercent } from './words.ts';
 import { wrapWords } from './wrap.ts';
 
@@ -37,21 +36,25 @@ export function retestChat(results: Results, { retests }: JudgedRetests): string
 const fitted = (line: string) =>
   line.length <= columns ? [line] : wrapWords(line, columns, '', '  ');
 
-function headPart({ scenario, question }: Results, { after, from, to }: JudgedRetest): string[] {
+function headPart(results: Results, { done, from, to, actions }: JudgedRetest): string[] {
+  const { scenario, question } = results;
   const { target, subject } = scenario;
   const ends = [target.from, target.to].map((angle) => toDegrees(angle).toFixed(0));
   return [
     `${subject.code}: ${question.action}, retest`,
     `${from?.last ?? 'first test'} -> ${to?.first ?? 'retest'}`,
-    ...(after === undefined ? [] : [`done: ${after}`]),
+    ...(done.length === 0 ? [] : [`done: ${done.join(', then ')}`]),
     `target ${ends.join('-')} deg (0 = straight)`,
+    ...(actions.some(({ isTarget }) => isTarget) ? [] : [noTarget(results)]),
   ];
 }
 
 function actionParts(action: JudgedAction): string[][] {
   const { retest, isTarget, predicted, error } = action;
+  const setUp = setUpName(action.apart);
   const verdicts = isTarget
     ? [
+        ...(setUp === '' ? [] : [setUp.toUpperCase()]),
         `GAINED IN TARGET: ${word(retest.target)}`,
         ...interval(retest.target),
         `MORE THAN ELSEWHERE: ${word(retest.contrast)}`,
@@ -60,7 +63,7 @@ function actionParts(action: JudgedAction): string[][] {
           ? []
           : [`forecast was ${signedPercent(predicted.inTarget)}`]),
       ]
-    : [action.action.toUpperCase()];
+    : [actionName(action).toUpperCase()];
   const size = error.unit === 'share' ? percent(error.amount, 1) : `${error.amount.toFixed(0)} N m`;
   return [verdicts, [...angleLines(action), `test error ${size}, ${error.known}`]];
 }
@@ -75,7 +78,7 @@ function interval(verdict: Judged | NotJudged): string[] {
 }
 
 /** Columns of fixed width: angle, before, after, change, MDC, and what that says. */
-function angleLines({ retest }: JudgedAction): string[] {
+function angleLines({ retest, isTarget }: JudgedAction): string[] {
   if (retest.angles.length === 0) return [];
   const right = (text: string, width: number) => text.padStart(width);
   const signed = (x: number) => `${x > 0 ? '+' : ''}${x.toFixed(0)}`;
@@ -84,7 +87,7 @@ function angleLines({ retest }: JudgedAction): string[] {
       one.says
     ];
     return [
-      right(`${toDegrees(one.angle).toFixed(0)}${one.inTarget ? '*' : ' '}`, 4),
+      right(`${toDegrees(one.angle).toFixed(0)}${isTarget && one.inTarget ? '*' : ' '}`, 4),
       right(one.before.toFixed(0), 5),
       right(one.after.toFixed(0), 6),
       right(signed(one.change), 6),
@@ -92,13 +95,14 @@ function angleLines({ retest }: JudgedAction): string[] {
       ` ${says}`,
     ].join('');
   });
-  return ['deg before after change MDC (N m)', ...rows, '* target; MDC: least change beyond noise'];
+  const marks = `${isTarget ? '* target; ' : ''}MDC: least change beyond noise`;
+  return ['deg before after change MDC (N m)', ...rows, marks];
 }
 
 function liftPart({ lifts }: JudgedRetest): string[] {
   return lifts.map(
-    ({ lift, to, before, after, gain, detectable, says }) =>
-      `${lift} to ${toDegrees(to).toFixed(0)} deg: ${before.toFixed(1)} -> ${after.toFixed(1)} kg, ${signedPercent(gain)}, ${says} (MDC ${percent(detectable)})`,
+    ({ lift, from, to, before, after, gain, detectable, says }) =>
+      `${lift}${from === undefined ? '' : ` from ${toDegrees(from).toFixed(0)}`} to ${toDegrees(to).toFixed(0)} deg: ${before.toFixed(1)} -> ${after.toFixed(1)} kg, ${signedPercent(gain)}, ${says} (MDC ${percent(detectable)})`,
   );
 }
 

@@ -1,15 +1,17 @@
 import type { HistoryPoint } from '../questions/retest/history.ts';
+import type { History } from '../questions/retest/judgeRetests.ts';
 import type { Block, Section } from './report.ts';
+import { setUpName } from './setUpName.ts';
 import { newtonMetres } from './words.ts';
 
 /** The target's torque over all occasions, where there are more than two. */
-export function historyBlocks(points: readonly HistoryPoint[]): Section[] {
+export function historyBlocks({ apart, points }: History): Section[] {
   if (points.length < 3) return [];
-  const band = ({ torque, error }: HistoryPoint) =>
-    `${newtonMetres(torque - error)} to ${newtonMetres(torque + error)}`;
+  const band = ({ low, high }: HistoryPoint) => `${newtonMetres(low)} to ${newtonMetres(high)}`;
+  const name = setUpName(apart);
   return [
     {
-      heading: 'Over time',
+      heading: `Over time${name === '' ? '' : `: ${name}`}`,
       blocks: [
         {
           kind: 'text',
@@ -46,12 +48,12 @@ function chartOf(points: readonly HistoryPoint[]): Block[] {
           {
             name: 'edges of its range',
             mark: '-',
-            y: points.map(({ torque, error }) => torque - error),
+            y: points.map(({ low }) => low),
           },
           {
             name: 'edges of its range',
             mark: '-',
-            y: points.map(({ torque, error }) => torque + error),
+            y: points.map(({ high }) => high),
           },
         ],
       },

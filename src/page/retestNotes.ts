@@ -1,10 +1,12 @@
 import type { RetestNote } from '../inference/retest/notes.ts';
-import type { JudgedAction } from '../questions/retest/judgeRetests.ts';
+import type { JudgedAction } from '../questions/retest/judgeAction.ts';
 import { testErrors } from '../tables/testError.ts';
+import { actionName } from './setUpName.ts';
 import { capital, degrees, listInWords, newtonMetres, percent } from './words.ts';
 
 /** What a verdict rests on and what weakens it, one sentence or two each. */
-export function retestNotes({ action, error, correlation, retest }: JudgedAction): string[] {
+export function retestNotes(judged: JudgedAction): string[] {
+  const { error, correlation, retest } = judged;
   const size = error.unit === 'share' ? percent(error.amount, 1) : newtonMetres(error.amount);
   const from = {
     own: 'the athlete’s own, from the file',
@@ -19,7 +21,7 @@ export function retestNotes({ action, error, correlation, retest }: JudgedAction
     ? ` Outside the middle half of the range it counts ${error.outer.factor} times as much.`
     : '';
   return [
-    `${capital(action)}: typical error of one test day ${size}, ${from}.${outer}${together}`,
+    `${capital(actionName(judged))}: typical error of one test day ${size}, ${from}.${outer}${together}`,
     ...retest.notes.flatMap(noteText),
   ];
 }

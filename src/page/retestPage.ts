@@ -1,20 +1,19 @@
 import type { Judged, NotJudged } from '../inference/retest/verdict.ts';
-import type { JudgedLift } from '../questions/retest/judgeLift.ts';
-import type {
-  JudgedAction,
-  JudgedRetest,
-  JudgedRetests,
-} from '../questions/retest/judgeRetests.ts';
+import type { JudgedAction } from '../questions/retest/judgeAction.ts';
+import type { JudgedRetest, JudgedRetests } from '../questions/retest/judgeRetests.ts';
 import type { Results } from '../run.ts';
 import { actions, jointWords } from '../tables/actions.ts';
 import { testCautions } from './cautions.ts';
+import { noTarget } from './noTarget.ts';
 import type { Block, Report, Section } from './report.ts';
+import { forecastSection } from './retestForecast.ts';
 import { historyBlocks } from './retestHistory.ts';
+import { liftSection } from './retestLifts.ts';
 import { retestNotes } from './retestNotes.ts';
+import { actionName, setUpName } from './setUpName.ts';
 import {
   capital,
   degrees,
-  kilograms,
   newtonMetres,
   percent,
   plural,
@@ -23,7 +22,7 @@ import {
 } from './words.ts';
 
 /** What every retest of a scenario says, the latest first. */
-export function retestPage(results: Results, { retests, history }: JudgedRetests): Report {
+export function retestPage(results: Results, { retests, histories }: JudgedRetests): Report {
   const [latest, ...earlier] = [...retests].reverse();
   const { title } = results.scenario;
   if (!latest) return { title: `${title}: no retest`, sections: [] };
@@ -31,7 +30,7 @@ export function retestPage(results: Results, { retests, history }: JudgedRetests
     title: `${title}: retest`,
     sections: [
       ...retestSections(results, latest, ''),
-      ...historyBlocks(history),
+      ...histories.flatMap(historyBlocks),
       ...earlier.flatMap((one) => retestSections(results, one, ` (retest ${one.place})`)),
       testCautions(),
     ],
@@ -66,10 +65,7 @@ function retestSections(results: Results, judged: JudgedRetest, which: string): 
   return sections;
 }
 
-const noTarget = ({ question }: Results) =>
-  `The target’s own action, ${question.action}, was not tested both times: nothing can be said of the target.`;
-
-function occasionText({ scenario, question }: Results, { after, from, to }: JudgedRetest): string {
+function occasionText({ scenario, question }: Results, { done, from, to }: JudgedRetest): string {
   const { motion, zero } = jointWords[actions[question.action].joint];
   const { target, subject } = scenario;
   const day = (days: JudgedRetest['from']) =>
@@ -78,12 +74,13 @@ function occasionText({ scenario, question }: Results, { after, from, to }: Judg
       : days.first === days.last
         ? days.first
         : `${days.first} to ${days.last}`;
-  const done = after === undefined ? '' : `, with "${after}" between`;
+  const names = done.map((name) => `"${name}"`).join(', then ');
+  const between = done.length === 0 ? '' : `, with ${names} between`;
   const written =
     scenario.convention === 'included'
       ? ' The file writes included angles (180° = straight); this report writes flexion.'
       : '';
-  return `For ${subject.code}: ${question.action}, target ${rangeDegrees(target.from, target.to)} of ${motion} (0° = ${zero}). Tested ${day(from)}, retested ${day(to)}${done}. Torque is that of one side in a hold.${written}`;
+  return `For ${subject.code}: ${question.action}, target ${rangeDegrees(target.from, target.to)} of ${motion} (0° = ${zero}). Tested ${day(from)}, retested ${day(to)}${between}. Torque is that of one side in a hold.${written}`;
 }
 
 /** The two verdicts, apart, each with its interval, and what to do next. */
@@ -107,7 +104,9 @@ function verdictBlocks({ scenario }: Results, action: JudgedAction): Block[] {
     items.push(
       `Chance that it is worthwhile (a fifth of how far people differ): ${chance(chances.up)}; too small to matter: ${chance(chances.trivial)}; a loss that matters: ${chance(chances.down)}. These take every change for equally likely beforehand.`,
     );
-  return [{ kind: 'list', items }];
+  const name = setUpName(action.apart);
+  const head: Block[] = name === '' ? [] : [{ kind: 'text', text: `${capital(name)}:` }];
+  return [...head, { kind: 'list', items }];
 }
 
 function verdictText(verdict: Judged | NotJudged, level: number): string {
@@ -142,16 +141,19 @@ function chance(p: number): string {
   return rounded >= 1 ? 'over 95 %' : `about ${percent(rounded)}`;
 }
 
-function angleBlocks({ action, retest, predicted }: JudgedAction): Block[] {
+function angleBlocks(judged: JudgedAction): Block[] {
+  const { isTarget, retest, predicted } = judged;
+  const name = actionName(judged);
   if (retest.angles.length === 0) {
     const why = 'refused' in retest.target ? retest.target.reason : '';
-    return [{ kind: 'text', text: `${capital(action)}: cannot say: ${why}.` }];
+    return [{ kind: 'text', text: `${capital(name)}: cannot say: ${why}.` }];
   }
   return [
+    ...skippedText(judged),
     {
       kind: 'table',
       columns: [
-        { head: action, align: 'left' },
+        { head: name, align: 'left' },
         { head: 'before', align: 'right' },
         { head: 'after', align: 'right' },
         { head: 'change', align: 'right' },
@@ -160,7 +162,7 @@ function angleBlocks({ action, retest, predicted }: JudgedAction): Block[] {
         ...(predicted ? [{ head: 'forecast', align: 'right' } as const] : []),
       ],
       rows: retest.angles.map((one, i) => [
-        `${degrees(one.angle)}${one.inTarget ? ' target' : ''}`,
+        `${degrees(one.angle)}${isTarget && one.inTarget ? ' target' : ''}`,
         newtonMetres(one.before),
         newtonMetres(one.after),
         `${one.change > 0 ? '+' : ''}${newtonMetres(one.change)}`,
@@ -172,74 +174,13 @@ function angleBlocks({ action, retest, predicted }: JudgedAction): Block[] {
   ];
 }
 
+/** What is held against an older test, and why no forecast stands beside it. */
+function skippedText(judged: JudgedAction): Block[] {
+  if (judged.isDirect) return [];
+  const day = judged.from?.first ?? 'an earlier test';
+  const text = `${capital(actionName(judged))} is held against ${day}, for the tests in between lack it; the forecast of the last program alone does not stand beside it.`;
+  return [{ kind: 'text', text }];
+}
+
 const howToRead =
   'MDC: minimal detectable change, the smallest change that test noise alone passes only once in 20 cases. "Cannot say" means a change within that noise, up or down.';
-
-function forecastSection({ forecast, actions: judged }: JudgedRetest, which: string): Section[] {
-  const target = judged.find(({ isTarget }) => isTarget);
-  const expected = target?.predicted?.inTarget;
-  if (!forecast || expected === undefined || !target || 'refused' in target.retest.target)
-    return [];
-  const { gain } = target.retest.target;
-  const seen = `${signedPercent(gain.value)} (${signedPercent(gain.low)} to ${signedPercent(gain.high)})`;
-  const band = percent(forecast.miss * expected);
-  return [
-    {
-      heading: `Forecast and retest${which}`,
-      blocks: [
-        {
-          kind: 'text',
-          text: `"${forecast.program}" was expected to add ${signedPercent(expected)} over the target’s tested angles in ${plural(forecast.weeks, 'week')}, give or take ${band}; the retest has ${seen}.${amplitudeText(target)}`,
-        },
-      ],
-    },
-  ];
-}
-
-function amplitudeText({ amplitude }: JudgedAction): string {
-  if (!amplitude) return '';
-  const { ratio, low, high, weight } = amplitude;
-  return ` For the next plan, write response: ${percent(ratio)} under athlete: so much of the forecast gains this athlete may make, anything from ${percent(Math.max(low, 0))} to ${percent(high)}. That is weak evidence: this retest counts for ${percent(weight)}, what was believed before for the rest, and people do not reliably stay strong or weak responders.`;
-}
-
-function liftSection(lifts: readonly JudgedLift[], which: string): Section[] {
-  if (lifts.length === 0) return [];
-  const hasForecast = lifts.some(({ predicted }) => predicted !== undefined);
-  return [
-    {
-      heading: `Heaviest singles${which}`,
-      blocks: [
-        {
-          kind: 'table',
-          columns: [
-            { head: 'lift', align: 'left' },
-            { head: 'before', align: 'right' },
-            { head: 'after', align: 'right' },
-            { head: 'change', align: 'right' },
-            { head: 'MDC', align: 'right' },
-            { head: 'says', align: 'left' },
-            ...(hasForecast ? [{ head: 'forecast', align: 'right' } as const] : []),
-          ],
-          rows: lifts.map((one) => [
-            `${one.lift} to ${degrees(one.to)}`,
-            kilograms(one.before),
-            kilograms(one.after),
-            signedPercent(one.gain),
-            percent(one.detectable),
-            one.says,
-            ...(hasForecast
-              ? [one.predicted === undefined ? '' : signedPercent(one.predicted)]
-              : []),
-          ]),
-        },
-        {
-          kind: 'text',
-          text: `Test error of a single: ${lifts
-            .map(({ error }) => `${percent(error.share)} (${error.known})`)
-            .filter((text, i, all) => all.indexOf(text) === i)
-            .join(', ')}.`,
-        },
-      ],
-    },
-  ];
-}

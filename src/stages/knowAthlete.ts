@@ -1,8 +1,8 @@
 import { type Calibration, calibrateLifts, liftFactors } from '../inference/calibrateLifts.ts';
 import { fitStrength, type StrengthFit, scored } from '../inference/fitStrength.ts';
 import type { Lift } from '../mechanics/lift.ts';
-import type { Body } from '../mechanics/posture.ts';
 import type { Measured } from '../notebook/scenario.ts';
+import { setUpsOf } from '../notebook/tests/setUpsOf.ts';
 import type { LiftTest, Retest, Test } from '../notebook/tests/strengthTest.ts';
 import type { Problem } from '../notebook/text/problem.ts';
 import type { Source } from '../notebook/text/source.ts';
@@ -45,9 +45,14 @@ export function knowAthlete(measured: Measured): KnownAthlete {
   const torques = testedTorques(measured.tests, body);
   const points = measuredActions(torques);
   const fits = fitStrength(reference, mass, points, (action) => {
-    const tests = torques.flatMap(({ test }) => (test.action === action ? [test] : []));
-    const days = testDays(torques, action);
-    const { error } = errorOfTest(action, tests, [days], measured.repeatability);
+    const tested = torques.filter(({ test }) => test.action === action);
+    const tests = tested.map(({ test }) => test);
+    const { error } = errorOfTest(
+      action,
+      tests,
+      setUpsOf(tested).map(testDays),
+      measured.repeatability,
+    );
     const own = points.filter((point) => point.action === action).map(({ torque }) => torque);
     const share = error.unit === 'share' ? error.amount : error.amount / meanOf(own);
     return { share, known: error.known };
@@ -84,11 +89,8 @@ export function athleteProblems(
   // One question about an action is enough: what is implausible by itself fits nothing either.
   const asked = new Set(torques.flatMap(({ test }, i) => (odd[i]?.length ? [test.action] : [])));
   const unasked = fits.filter(({ action }) => !asked.has(action));
-  const unheld = singles.filter((_, i) => !Number.isFinite(calibrations[i]?.factor));
   return {
-    problems: unheld.map((test) =>
-      unbalanced(source, test, liftNamed(test.lift, catalogue), athlete.body),
-    ),
+    problems: unheldSingles(source, { athlete, catalogue, singles, calibrations }),
     remarks: [
       ...balances.flatMap(({ notes }) => notes),
       ...singles.flatMap((test, i) => testRemarks(source, test, calibrations, i)),
@@ -98,15 +100,37 @@ export function athleteProblems(
   };
 }
 
-/** Trials of retests of which the weight of the limb leaves nothing. */
+/**
+ * Trials of retests of which the weight of the limb leaves nothing, and their singles that this body
+ * cannot hold in balance.
+ */
 export function retestProblems(
   source: Source,
   retests: readonly Retest[],
-  body: Body,
+  { athlete, catalogue }: Pick<KnownAthlete, 'athlete' | 'catalogue'>,
 ): readonly Problem[] {
-  return retests
-    .flatMap(({ tests }) => testedTorques(tests, body))
-    .flatMap(({ points }) => limbProblems(source, points));
+  const tests = retests.flatMap((retest) => retest.tests);
+  const singles = tests.filter((test) => test.kind === 'lift');
+  const calibrations = calibrateLifts(athlete, singles, catalogue);
+  return [
+    ...testedTorques(tests, athlete.body).flatMap(({ points }) => limbProblems(source, points)),
+    ...unheldSingles(source, { athlete, catalogue, singles, calibrations }),
+  ];
+}
+
+/** Singles whose range this body cannot go through in balance. */
+function unheldSingles(
+  source: Source,
+  {
+    athlete,
+    catalogue,
+    singles,
+    calibrations,
+  }: Pick<KnownAthlete, 'athlete' | 'catalogue' | 'singles' | 'calibrations'>,
+): Problem[] {
+  return singles
+    .filter((_, i) => !Number.isFinite(calibrations[i]?.factor))
+    .map((test) => unbalanced(source, test, liftNamed(test.lift, catalogue), athlete.body));
 }
 
 /** Tests whose scored torques sit oddly with body mass or with the usual curve. */

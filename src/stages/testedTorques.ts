@@ -37,11 +37,10 @@ function torquesOf(test: TorqueTest, body: Body): TestedTorques {
   return { test, points };
 }
 
-/** An action's tests as days; tests of one date are one day. */
-export function testDays(torques: readonly TestedTorques[], action: string): TestDay[] {
+/** Torques of one set-up as days; tests of one date are one day. */
+export function testDays(setUp: readonly TestedTorques[]): TestDay[] {
   const days = new Map<string, TestDay>();
-  for (const [i, { test, points }] of torques.entries()) {
-    if (test.action !== action) continue;
+  for (const [i, { test, points }] of setUp.entries()) {
     const key = test.date ?? `test ${i}`;
     const known = days.get(key)?.angles ?? [];
     const angles = points.map(({ angle, trials }) => ({ angle, trials }));

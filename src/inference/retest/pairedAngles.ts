@@ -1,12 +1,7 @@
+import { isSameAngle } from '../../numeric/degrees.ts';
 import type { AngleRange } from '../ranking.ts';
 import { type Refusal, refusal } from '../reliability/refusal.ts';
-import {
-  type AngleScores,
-  isSameAngle,
-  meanScore,
-  scoresByAngle,
-  type TestDay,
-} from './testDay.ts';
+import { type AngleScores, meanScore, scoresByAngle, type TestDay } from './testDay.ts';
 
 /** An angle tested before and after, N·m. */
 export interface PairedAngle {

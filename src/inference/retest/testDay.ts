@@ -1,3 +1,4 @@
+import { isSameAngle } from '../../numeric/degrees.ts';
 import { meanOf } from '../../numeric/moments.ts';
 
 /** Trials at one angle on one day. */
@@ -28,11 +29,6 @@ export interface AngleScores {
   readonly angle: number;
   readonly days: readonly DayScore[];
 }
-
-/** A hundredth of a degree: angles nearer than this are one angle written twice. */
-const sameAngle = 1.8e-4;
-
-export const isSameAngle = (a: number, b: number): boolean => Math.abs(a - b) < sameAngle;
 
 /** Scores of an occasion's test days by angle, N·m. */
 export function scoresByAngle(days: readonly TestDay[]): AngleScores[] {

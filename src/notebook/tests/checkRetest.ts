@@ -1,53 +1,48 @@
+import type { Lift } from '../../mechanics/lift.ts';
 import { toRadians } from '../../numeric/degrees.ts';
 import { actionNamed } from '../../tables/actions.ts';
 import { isAbove, type Reading } from '../reading.ts';
 import type { KnownLifts } from '../readLifts.ts';
 import type { Path } from '../scenario.ts';
+import { earlierSetUp } from './earlierSetUp.ts';
+import { earlierSingle, isSameEnd } from './earlierSingle.ts';
+import { setUpDifference } from './setUpDifference.ts';
 import type { LiftTest, Test, TorqueTest } from './strengthTest.ts';
 
-/** Angles nearer than this are the same set-up (as near as a coach sets one; working values). */
-const sameAngle = toRadians(2.5);
-const sameNeighbour = toRadians(10);
 const sameLever = 0.01;
 
 /**
- * Holds a retest against the first tests: what would make the verdict wrong is refused, what only
- * weakens it is remarked on; never throws.
+ * Holds a retest against the earlier test that it is judged by: what would make the verdict wrong is
+ * refused, what only weakens it is remarked on; never throws.
+ *
+ * @param occasions tests of each earlier occasion, in order of time
  */
 export function checkRetest(
   reading: Reading,
   test: Test,
-  before: readonly Test[],
+  occasions: readonly (readonly Test[])[],
   lifts: KnownLifts,
 ): void {
   if (test.kind === 'torque') {
-    const first = before.filter((one) => one.kind === 'torque');
-    checkTorque(reading, test, first);
+    const torques = occasions.map((tests) => tests.filter((one) => one.kind === 'torque'));
+    checkTorque(reading, test, torques);
     return;
   }
-  const first = before.filter((one) => one.kind === 'lift');
-  checkLift(reading, test, first, lifts.get(test.lift)?.leading);
+  const singles = occasions.map((tests) => tests.filter((one) => one.kind === 'lift'));
+  checkLift(reading, test, singles, lifts.get(test.lift));
 }
 
 function checkLift(
   reading: Reading,
   test: LiftTest,
-  before: readonly LiftTest[],
-  joint: string | undefined,
+  occasions: readonly (readonly LiftTest[])[],
+  lift: Lift | undefined,
 ): void {
-  const own = before.filter(({ lift }) => lift === test.lift);
-  const alike = own.find(
-    (one) =>
-      !isApart(one.to, test.to, sameAngle) &&
-      !isApart(one.from ?? test.from ?? 0, test.from ?? one.from ?? 0, sameNeighbour),
-  );
+  const own = occasions.flat().filter((one) => one.lift === test.lift);
+  const alike = lift && earlierSingle(test, occasions, toRadians(lift.rangeDeg[0]))?.single;
   const [first] = own;
   if (!first) remarkOnNew(reading, test, test.lift);
-  else if (!alike) {
-    const message = `${test.lift} is retested to ${reading.flexionText(test.to, joint)}, the tests have it to ${reading.flexionText(first.to, joint)}; two ranges have two heaviest singles`;
-    const hint = 'retest over the range of the test';
-    reading.refuse([...test.path, 'to'], { code: 'retest-differs', message, hint });
-  }
+  else if (lift && !alike) refuseRange(reading, first, test, lift);
   if (!alike || (alike.estimated === undefined) === (test.estimated === undefined)) return;
   const [lifted, estimated] = test.estimated
     ? ['the test', 'the retest']
@@ -57,17 +52,52 @@ function checkLift(
   reading.remark(at, { code: 'retest-differs', message, hint: 'test both alike' });
 }
 
-function checkTorque(reading: Reading, test: TorqueTest, before: readonly TorqueTest[]): void {
-  const ofAction = before.filter(({ action }) => action === test.action);
-  const sameSide = ofAction.filter(({ side }) => side === test.side);
-  const [first] = sameSide.length > 0 ? sameSide : ofAction;
-  const found = first && difference(reading, first, test);
-  if (!first) remarkOnNew(reading, test, test.action);
-  else if (found) {
-    const message = `this retest of ${test.action} cannot be compared with the test: ${found.reason}`;
-    const { at, hint } = found;
-    reading.refuse([...test.path, ...at], { code: 'retest-differs', message, hint, key: true });
-  } else remarkOnRig(reading, first, test);
+/** Told by the end of the range where the ends differ, else by its start. */
+function refuseRange(reading: Reading, first: LiftTest, test: LiftTest, lift: Lift): void {
+  const start = toRadians(lift.rangeDeg[0]);
+  const ends = isSameEnd(first.to, test.to);
+  const [then, now] = [first, test].map((one) =>
+    reading.flexionText(ends ? (one.from ?? start) : one.to, lift.leading),
+  );
+  const way = ends ? 'from' : 'to';
+  const message = `${test.lift} is retested ${way} ${now}, the tests have it ${way} ${then}; two ranges have two heaviest singles`;
+  const hint = 'retest over the range of the test';
+  reading.refuse([...test.path, way], { code: 'retest-differs', message, hint });
+}
+
+function checkTorque(
+  reading: Reading,
+  test: TorqueTest,
+  occasions: readonly (readonly TorqueTest[])[],
+): void {
+  const tested = occasions.map((tests) => tests.map((one) => ({ test: one })));
+  const alike = earlierSetUp([{ test }], tested);
+  if (alike) {
+    const first = alike.setUp[0]?.test;
+    if (first) remarkOnRig(reading, first, test);
+    return;
+  }
+  const first = nearest(test, occasions);
+  if (!first) {
+    remarkOnNew(reading, test, test.action);
+    return;
+  }
+  const { at, reason, hint } = difference(reading, first, test);
+  const message = `this retest of ${test.action} cannot be compared with the test: ${reason}`;
+  reading.refuse([...test.path, ...at], { code: 'retest-differs', message, hint, key: true });
+}
+
+/** The test that lacks least of being comparable: its angles only, else of the same side, else any. */
+function nearest(
+  test: TorqueTest,
+  occasions: readonly (readonly TorqueTest[])[],
+): TorqueTest | undefined {
+  const own = occasions.flat().filter(({ action }) => action === test.action);
+  return (
+    own.find((one) => setUpDifference(one, test) === undefined) ??
+    own.find(({ side }) => side === test.side) ??
+    own[0]
+  );
 }
 
 interface Difference {
@@ -78,56 +108,65 @@ interface Difference {
 }
 
 /** The first thing that makes two tests two different measurements, and what to do about it. */
-function difference(reading: Reading, first: TorqueTest, test: TorqueTest): Difference | undefined {
-  return setupDifference(first, test) ?? angleDifference(reading, first, test);
+function difference(reading: Reading, first: TorqueTest, test: TorqueTest): Difference {
+  const found = setUpDifference(first, test);
+  switch (found) {
+    case undefined:
+      return angleDifference(reading, first, test);
+    case 'score':
+      return {
+        at: ['score'],
+        reason: `the ${first.score} trial counts in the test, the ${test.score} in the retest`,
+        hint: 'write the same score: in both',
+      };
+    case 'side':
+      return {
+        at: ['side'],
+        reason: `the test is of ${sideWords(first.side)}, the retest of ${sideWords(test.side)}`,
+        hint: 'retest as in the test',
+      };
+    case 'angle taken':
+      return {
+        at: ['angle taken'],
+        reason: `its angles were taken ${first.angleTaken}, those of the retest ${test.angleTaken}`,
+        hint: 'take them alike: under load a knee may straighten by 10 to 20 deg',
+      };
+    case 'gravity':
+      return gravityDifference(first, test);
+    default:
+      return neighbourDifference(reading, first, test, found.neighbour);
+  }
 }
 
-function setupDifference(first: TorqueTest, test: TorqueTest): Difference | undefined {
-  const { score, side, angleTaken } = test;
-  if (first.score !== score)
-    return {
-      at: ['score'],
-      reason: `the ${first.score} trial counts in the test, the ${score} in the retest`,
-      hint: 'write the same score: in both',
-    };
-  if (first.side !== undefined && side !== undefined && first.side !== side)
-    return {
-      at: ['side'],
-      reason: `the test is of ${sideWords(first.side)}, the retest of ${sideWords(side)}`,
-      hint: 'retest as in the test',
-    };
-  if (first.angleTaken !== undefined && angleTaken !== undefined && first.angleTaken !== angleTaken)
-    return {
-      at: ['angle taken'],
-      reason: `its angles were taken ${first.angleTaken}, those of the retest ${angleTaken}`,
-      hint: 'take them alike: under load a knee may straighten by 10 to 20 deg',
-    };
-  if (isCorrected(first) === isCorrected(test)) return undefined;
-  return {
-    at: ['gravity'],
-    reason: `the weight of the limb is ${isCorrected(first) ? 'taken out of the test, but not of the retest' : 'in the test, but taken out of the retest'}`,
-    hint: 'treat both alike: write the same gravity: in both',
-  };
+function gravityDifference(first: TorqueTest, test: TorqueTest): Difference {
+  const isLeftIn = ({ gravity }: TorqueTest) => gravity?.kind === 'none';
+  const unstated = first.gravity === undefined ? 'test' : 'retest';
+  const stated = unstated === 'test' ? 'retest' : 'test';
+  const reason = isLeftIn(first)
+    ? 'the weight of the limb is in the test, but taken out of the retest'
+    : isLeftIn(test)
+      ? 'the weight of the limb is taken out of the test, but not of the retest'
+      : `the weight of the limb is added in the ${stated}, and the ${unstated} does not say what was done about it`;
+  return { at: ['gravity'], reason, hint: 'treat both alike: write the same gravity: in both' };
 }
 
-function angleDifference(
+function neighbourDifference(
   reading: Reading,
   first: TorqueTest,
   test: TorqueTest,
-): Difference | undefined {
-  for (const [joint, angle] of Object.entries(test.neighbours)) {
-    const then = first.neighbours[joint];
-    if (then !== undefined && isApart(then, angle, sameNeighbour))
-      return {
-        at: ['with', joint],
-        reason: `the ${joint} was at ${reading.jointText(then, joint)} and is at ${reading.jointText(angle, joint)}`,
-        hint: `retest with the ${joint} as in the test: it changes the length of muscles over two joints`,
-      };
-  }
-  const shared = test.points.some(({ angle }) =>
-    first.points.some((one) => !isApart(one.angle, angle, sameAngle)),
+  joint: string,
+): Difference {
+  const [then, now] = [first, test].map(({ neighbours }) =>
+    reading.jointText(neighbours[joint] ?? 0, joint),
   );
-  if (shared) return undefined;
+  return {
+    at: ['with', joint],
+    reason: `the ${joint} was at ${then} and is at ${now}`,
+    hint: `retest with the ${joint} as in the test: it changes the length of muscles over two joints`,
+  };
+}
+
+function angleDifference(reading: Reading, first: TorqueTest, test: TorqueTest): Difference {
   const listed = first.points
     .map(({ angle }) => reading.jointText(angle, actionNamed(test.action)?.joint))
     .join(', ');
@@ -138,10 +177,8 @@ function angleDifference(
   };
 }
 
-const sideWords = (side: NonNullable<TorqueTest['side']>): string =>
+const sideWords = (side: TorqueTest['side']): string =>
   side === 'both' ? 'both sides' : `the ${side} side`;
-
-const isCorrected = ({ gravity }: TorqueTest): boolean => gravity?.kind !== 'none';
 
 const isApart = (one: number, other: number, within: number): boolean =>
   isAbove(Math.abs(one - other), within);

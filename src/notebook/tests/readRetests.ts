@@ -4,6 +4,8 @@ import type { Draft } from '../draft.ts';
 import type { Reading } from '../reading.ts';
 import type { Path } from '../scenario.ts';
 import { checkRetest } from './checkRetest.ts';
+import { checkSingles } from './checkSingles.ts';
+import { checkTestDays } from './checkTestDays.ts';
 import type { Around } from './readLiftTest.ts';
 import { readTestList } from './readTests.ts';
 import type { RetestFile } from './retestSchema.ts';
@@ -13,7 +15,7 @@ type RetestDraft = Draft<RetestFile>;
 
 /**
  * Reads what was measured after training: each test dated, in order of time, and comparable with
- * the first tests.
+ * an earlier one.
  *
  * @param before the tests that the forecast starts from
  * @param programs names of the file's programs
@@ -25,12 +27,16 @@ export function readRetests(
   before: readonly Test[],
   around: Around & { readonly programs: readonly string[] },
 ): readonly Retest[] {
+  const occasions: (readonly Test[])[] = [before];
   const read = (retests ?? []).flatMap((draft, index): Retest[] => {
     if (draft === undefined) return [];
     const path: Path = ['retests', index];
     if (draft.after !== undefined) checkProgram(reading, draft.after, around.programs, path);
     const tests = readTestList(reading, draft.tests, [...path, 'tests'], around);
-    for (const test of tests) checkRetest(reading, test, before, around.lifts);
+    for (const test of tests) checkRetest(reading, test, occasions, around.lifts);
+    checkSingles(reading, tests, around.lifts);
+    checkTestDays(reading, tests);
+    occasions.push(tests);
     return [{ ...optional('after', draft.after), tests, path }];
   });
   checkOrder(reading, read, before);

@@ -1,6 +1,7 @@
 import type { Reading } from '../reading.ts';
 import type { Path } from '../scenario.ts';
 import { checkSingles } from './checkSingles.ts';
+import { checkTestDays } from './checkTestDays.ts';
 import { type Around, type LiftDraft, readLiftTest } from './readLiftTest.ts';
 import { readTorqueTests, type TorqueDraft } from './readTorqueTest.ts';
 import type { Test } from './strengthTest.ts';
@@ -33,6 +34,7 @@ export function readTests(
   }
   const read = readTestList(reading, tests, ['tests'], around);
   checkSingles(reading, read, around.lifts);
+  checkTestDays(reading, read);
   return read;
 }
 

@@ -12,8 +12,8 @@ import { type ScoreTable, varianceParts } from '../../inference/reliability/repe
 import { standardErrorOfMeasurement } from '../../inference/reliability/standardErrorOfMeasurement.ts';
 import { type TypicalError, typicalError } from '../../inference/reliability/typicalError.ts';
 import { smallestWorthwhileChange } from '../../inference/reliability/worthwhile.ts';
-import { isSameAngle } from '../../inference/retest/testDay.ts';
 import type { RepeatedTest } from '../../notebook/tests/strengthTest.ts';
+import { isSameAngle } from '../../numeric/degrees.ts';
 import { meanOf, standardDeviation } from '../../numeric/moments.ts';
 import type { Results } from '../../run.ts';
 
@@ -77,12 +77,13 @@ function scoresOf(entry: Days): RepeatedScore[] {
   return whole ? [whole, ...each] : each;
 }
 
-/** People × days at one angle. */
-function tableOf({ people, score }: Days, angle: number): number[][] {
+/** People × days at one angle, N·m of one side: half of what both limbs made together. */
+function tableOf({ people, score, side }: Days, angle: number): number[][] {
+  const limbs = side === 'both' ? 2 : 1;
   return people.map(({ days }) =>
     days.map((points) => {
       const trials = points.find((point) => isSameAngle(point.angle, angle))?.trials ?? [];
-      return score === 'best' ? Math.max(...trials) : meanOf(trials);
+      return (score === 'best' ? Math.max(...trials) : meanOf(trials)) / limbs;
     }),
   );
 }

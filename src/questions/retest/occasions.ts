@@ -1,5 +1,8 @@
 import type { Body } from '../../mechanics/posture.ts';
 import type { Scenario } from '../../notebook/scenario.ts';
+import { rangesApart } from '../../notebook/tests/earlierSingle.ts';
+import { isSameSetUp } from '../../notebook/tests/isSameSetUp.ts';
+import { setUpsOf } from '../../notebook/tests/setUpsOf.ts';
 import type { LiftTest, Retest, Test } from '../../notebook/tests/strengthTest.ts';
 import { type TestedTorques, testedTorques } from '../../stages/testedTorques.ts';
 
@@ -11,52 +14,74 @@ export interface Occasion {
   readonly torques: readonly TestedTorques[];
   readonly lifts: readonly LiftTest[];
   /** First and last day; left out where no test has a date. */
-  readonly days?: { readonly first: string; readonly last: string };
+  readonly days?: Days;
+}
+
+/** First and last day of some tests. */
+export interface Days {
+  readonly first: string;
+  readonly last: string;
+}
+
+/** The days of some tests; undefined where none has a date. */
+export function daysOf(tests: readonly { readonly date?: string }[]): Days | undefined {
+  const dates = tests.flatMap(({ date }) => (date === undefined ? [] : [date])).sort();
+  const [first, last] = [dates[0], dates.at(-1)];
+  return first !== undefined && last !== undefined ? { first, last } : undefined;
 }
 
 /** The first tests, then the retests in the order of time. */
 export function occasionsOf(scenario: Scenario, body: Body): Occasion[] {
   const of = (tests: readonly Test[], retest?: Retest): Occasion => {
-    const dates = tests.flatMap(({ date }) => (date === undefined ? [] : [date])).sort();
-    const [first, last] = [dates[0], dates.at(-1)];
+    const days = daysOf(tests);
     return {
       ...(retest ? { retest } : {}),
       tests,
       torques: testedTorques(tests, body),
       lifts: tests.filter((test) => test.kind === 'lift'),
-      ...(first !== undefined && last !== undefined ? { days: { first, last } } : {}),
+      ...(days ? { days } : {}),
     };
   };
   return [of(scenario.tests), ...scenario.retests.map((retest) => of(retest.tests, retest))];
 }
 
-/** The latest occasion before the one at `index` at which something was tested, or undefined. */
-export function before(
+/**
+ * What was known of the athlete just after some occasions: of each set-up of torque tests and of each
+ * lift's range the latest.
+ *
+ * @param startOf where a lift begins if a test does not say, radians
+ */
+export function latestTests(
   occasions: readonly Occasion[],
-  index: number,
-  isTested: (occasion: Occasion) => boolean,
-): Occasion | undefined {
-  return occasions.slice(0, index).findLast(isTested);
+  startOf: (lift: string) => number,
+): Test[] {
+  const latest: TestedTorques[][] = [];
+  const singles: LiftTest[] = [];
+  for (const { torques, lifts } of occasions) {
+    for (const setUp of setUpsOf(torques))
+      replace(latest, [...setUp], (known) => isSameSetUp(known, setUp));
+    for (const single of lifts)
+      replace(singles, single, (known) =>
+        Number.isFinite(rangesApart(known, single, startOf(single.lift))),
+      );
+  }
+  return [...latest.flat().map(({ test }) => test), ...singles];
 }
 
-/** What was known of the athlete just after an occasion: of each kind of test the latest. */
-export function latestTests(occasions: readonly Occasion[]): Test[] {
-  const kindOf = (test: Test) => (test.kind === 'torque' ? test.action : test.lift);
-  const latest = new Map<string, readonly Test[]>();
-  for (const { tests } of occasions)
-    for (const kind of new Set(tests.map(kindOf)))
-      latest.set(
-        kind,
-        tests.filter((test) => kindOf(test) === kind),
-      );
-  return [...latest.values()].flat();
+/** Puts something in place of what it is newer than, else at the end. */
+function replace<T>(list: T[], one: T, isOlder: (known: T) => boolean): void {
+  const at = list.findIndex(isOlder);
+  list.splice(at < 0 ? list.length : at, at < 0 ? 0 : 1, one);
 }
 
 const dayLength = 24 * 3600 * 1000;
 
-/** Whole weeks from the last day of one occasion to the first of the next; undefined without dates. */
-export function weeksBetween(earlier: Occasion, later: Occasion): number | undefined {
-  if (!earlier.days || !later.days) return undefined;
-  const days = (Date.parse(later.days.first) - Date.parse(earlier.days.last)) / dayLength;
-  return Math.floor(days / 7);
+/** Weeks from the last day of one occasion to the first of a later, rounded; undefined without dates. */
+export function weeksBetween(
+  earlier: Days | undefined,
+  later: Days | undefined,
+): number | undefined {
+  if (!earlier || !later) return undefined;
+  const days = (Date.parse(later.first) - Date.parse(earlier.last)) / dayLength;
+  return Math.round(days / 7);
 }

@@ -15,9 +15,10 @@ export interface Predicted {
   readonly weeks: number;
   /** Torque after over before, of the target's action. */
   readonly ratio: OverAngles;
-  /** Heaviest singles after over before, by lift and end of range. */
+  /** Heaviest singles after over before, by lift and range. */
   readonly singles: readonly {
     readonly lift: string;
+    readonly from: number;
     readonly to: number;
     readonly gain: number;
   }[];
@@ -55,6 +56,7 @@ export function predictedGain(
     ratio,
     singles: rested.map(({ range, load }, i) => ({
       lift: range.lift.name,
+      from: range.from,
       to: range.to,
       gain: (trained[i]?.load ?? load) / load - 1,
     })),
