@@ -150,6 +150,10 @@ function angleBlocks(judged: JudgedAction): Block[] {
   }
   return [
     ...skippedText(judged),
+    // In a narrow terminal a table loses its heads.
+    ...(name === judged.action && isTarget
+      ? []
+      : [{ kind: 'text', text: `${capital(name)}:` } as const]),
     {
       kind: 'table',
       columns: [

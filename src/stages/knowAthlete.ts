@@ -10,7 +10,10 @@ import { toDegrees } from '../numeric/degrees.ts';
 import { meanOf } from '../numeric/moments.ts';
 import type { Athlete } from '../physiology/athlete.ts';
 import { bodyOf } from '../physiology/body.ts';
+import { stickingPoint } from '../physiology/heaviestLoad.ts';
 import { levelShank } from '../physiology/limbWeight.ts';
+import { firstAngle } from '../physiology/measuredSingle.ts';
+import { restingCapacity } from '../physiology/trainedState.ts';
 import { liftBalance, unbalanced } from '../problems/balanceProblems.ts';
 import { fitRemarks } from '../problems/fitRemarks.ts';
 import { limbProblems } from '../problems/limbProblems.ts';
@@ -89,8 +92,11 @@ export function athleteProblems(
   // One question about an action is enough: what is implausible by itself fits nothing either.
   const asked = new Set(torques.flatMap(({ test }, i) => (odd[i]?.length ? [test.action] : [])));
   const unasked = fits.filter(({ action }) => !asked.has(action));
+  const unheld = singles.filter((_, i) => !Number.isFinite(calibrations[i]?.factor));
   return {
-    problems: unheldSingles(source, { athlete, catalogue, singles, calibrations }),
+    problems: unheld.map((test) =>
+      unbalanced(source, test, liftNamed(test.lift, catalogue), athlete.body),
+    ),
     remarks: [
       ...balances.flatMap(({ notes }) => notes),
       ...singles.flatMap((test, i) => testRemarks(source, test, calibrations, i)),
@@ -110,27 +116,18 @@ export function retestProblems(
   { athlete, catalogue }: Pick<KnownAthlete, 'athlete' | 'catalogue'>,
 ): readonly Problem[] {
   const tests = retests.flatMap((retest) => retest.tests);
-  const singles = tests.filter((test) => test.kind === 'lift');
-  const calibrations = calibrateLifts(athlete, singles, catalogue);
-  return [
-    ...testedTorques(tests, athlete.body).flatMap(({ points }) => limbProblems(source, points)),
-    ...unheldSingles(source, { athlete, catalogue, singles, calibrations }),
-  ];
-}
-
-/** Singles whose range this body cannot go through in balance. */
-function unheldSingles(
-  source: Source,
-  {
-    athlete,
-    catalogue,
-    singles,
-    calibrations,
-  }: Pick<KnownAthlete, 'athlete' | 'catalogue' | 'singles' | 'calibrations'>,
-): Problem[] {
-  return singles
-    .filter((_, i) => !Number.isFinite(calibrations[i]?.factor))
-    .map((test) => unbalanced(source, test, liftNamed(test.lift, catalogue), athlete.body));
+  const weightless = testedTorques(tests, athlete.body).flatMap(({ points }) =>
+    limbProblems(source, points),
+  );
+  const capacity = restingCapacity(athlete);
+  const unheld = tests.flatMap((test) => {
+    if (test.kind !== 'lift') return [];
+    const lift = liftNamed(test.lift, catalogue);
+    const range = { lift, from: test.from ?? firstAngle(lift), to: test.to };
+    const { effort } = stickingPoint(range, athlete.body, capacity, test.best);
+    return Number.isFinite(effort) ? [] : [unbalanced(source, test, lift, athlete.body)];
+  });
+  return [...weightless, ...unheld];
 }
 
 /** Tests whose scored torques sit oddly with body mass or with the usual curve. */

@@ -7,6 +7,7 @@ export interface SetUpApart {
   /** Angles of neighbour joints, radians. */
   readonly neighbours: Readonly<Record<string, number>>;
   readonly score?: 'best' | 'mean';
+  readonly angleTaken?: 'at rest' | 'during effort' | 'not stated';
   readonly limbWeight?: 'left in' | 'taken out';
 }
 
@@ -19,7 +20,7 @@ export function setUpApart(
   const tests = all.flat().map(({ test }) => test);
   const differ = (values: readonly unknown[]) =>
     new Set(values.filter((value) => value !== undefined)).size > 1;
-  const { side, score, neighbours } = one.test;
+  const { side, score, angleTaken = 'not stated', neighbours } = one.test;
   const weight = ({ gravity }: Tested['test']) =>
     gravity?.kind === 'none' ? 'left in' : 'taken out';
   const moved = Object.entries(neighbours).filter(([joint]) => {
@@ -30,6 +31,7 @@ export function setUpApart(
     ...(differ(tests.map((test) => test.side)) ? { side: side ?? ('not stated' as const) } : {}),
     neighbours: Object.fromEntries(moved),
     ...(differ(tests.map((test) => test.score)) ? { score } : {}),
+    ...(differ(tests.map((test) => test.angleTaken)) ? { angleTaken } : {}),
     ...(differ(tests.map(weight)) ? { limbWeight: weight(one.test) } : {}),
   };
 }
