@@ -6,7 +6,7 @@ import type {
   JudgedRetests,
 } from '../questions/retest/judgeRetests.ts';
 import type { Results } from '../run.ts';
-import { percent, signedPercent } from './words.ts';
+import { newtonMetres, percent, signedPercent } from './words.ts';
 import { wrapWords } from './wrap.ts';
 
 /** A phone shows about so many columns of a fixed-width block. */
@@ -61,7 +61,8 @@ function actionParts(action: JudgedAction): string[][] {
           : [`forecast was ${signedPercent(predicted.inTarget)}`]),
       ]
     : [action.action.toUpperCase()];
-  const size = error.unit === 'share' ? percent(error.amount, 1) : `${error.amount.toFixed(0)} N m`;
+  const size =
+    error.unit === 'share' ? percent(error.amount, 1) : ascii(newtonMetres(error.amount));
   return [verdicts, [...angleLines(action), `test error ${size}, ${error.known}`]];
 }
 
@@ -78,7 +79,10 @@ function interval(verdict: Judged | NotJudged): string[] {
 function angleLines({ retest }: JudgedAction): string[] {
   if (retest.angles.length === 0) return [];
   const right = (text: string, width: number) => text.padStart(width);
-  const signed = (x: number) => `${x > 0 ? '+' : ''}${x.toFixed(0)}`;
+  const signed = (x: number) => {
+    const whole = Math.round(x);
+    return whole > 0 ? `+${whole}` : String(whole === 0 ? 0 : whole);
+  };
   const rows = retest.angles.map((one) => {
     const says = { 'gain beyond noise': 'gain', 'loss beyond noise': 'loss', 'cannot say': '.' }[
       one.says
@@ -107,13 +111,20 @@ const tail = ['Not medical advice; clears nobody to train or play.'];
 /** The few signs of the report that ASCII lacks. */
 const ascii = (text: string) =>
   text
+    .replace(/×/g, 'x')
+    .replace(/\u2044/g, '/')
+    .replace(/½/g, '1/2')
+    .replace(/[łŁ]/g, (letter) => (letter === 'ł' ? 'l' : 'L'))
+    .replace(/→/g, '->')
+    .replace(/√/g, 'root of ')
     .replace(/[–—−]/g, '-')
     .replace(/[’‘]/g, "'")
     .replace(/[“”]/g, '"')
     .replace(/·/g, ' ')
     .replace(/°/g, ' deg')
     .normalize('NFKD')
-    .replace(/[^\n\x20-\x7e]/g, '');
+    .replace(/\p{M}/gu, '')
+    .replace(/[^\n\x20-\x7e]/gu, '?');
 
 /** Whole parts into as few messages as keep to the limit, room left for the number. */
 function packed(parts: readonly string[]): string[] {
@@ -122,7 +133,18 @@ function packed(parts: readonly string[]): string[] {
     const longer = messages.length > 0 ? `${messages.at(-1)}\n\n${part}` : part;
     if (messages.length > 0 && longer.length <= mostCharacters - 20)
       messages[messages.length - 1] = longer;
-    else messages.push(part);
+    else messages.push(...inLines(part));
+  }
+  return messages;
+}
+
+/** A part too long for one message, cut between lines. */
+function inLines(part: string): string[] {
+  const messages: string[] = [''];
+  for (const line of part.split('\n')) {
+    const longer = messages.at(-1) === '' ? line : `${messages.at(-1)}\n${line}`;
+    if (longer.length <= mostCharacters - 20) messages[messages.length - 1] = longer;
+    else messages.push(line);
   }
   return messages;
 }

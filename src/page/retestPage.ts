@@ -7,6 +7,7 @@ import type {
 } from '../questions/retest/judgeRetests.ts';
 import type { Results } from '../run.ts';
 import { actions, jointWords } from '../tables/actions.ts';
+import { responseBounds } from '../tables/testError.ts';
 import { testCautions } from './cautions.ts';
 import type { Block, Report, Section } from './report.ts';
 import { historyBlocks } from './retestHistory.ts';
@@ -198,7 +199,9 @@ function forecastSection({ forecast, actions: judged }: JudgedRetest, which: str
 
 function amplitudeText({ amplitude }: JudgedAction): string {
   if (!amplitude) return '';
-  const { ratio, low, high, weight } = amplitude;
+  const { low, high, weight } = amplitude;
+  const { least, most } = responseBounds;
+  const ratio = Math.min(Math.max(amplitude.ratio, least), most);
   return ` For the next plan, write response: ${percent(ratio)} under athlete: so much of the forecast gains this athlete may make, anything from ${percent(Math.max(low, 0))} to ${percent(high)}. That is weak evidence: this retest counts for ${percent(weight)}, what was believed before for the rest, and people do not reliably stay strong or weak responders.`;
 }
 

@@ -3,6 +3,7 @@ import {
   errorCorrelation,
 } from '../inference/reliability/errorCorrelation.ts';
 import { isRefusal } from '../inference/reliability/refusal.ts';
+import { squadError } from '../inference/retest/squadError.ts';
 import { scoresByAngle, type TestDay } from '../inference/retest/testDay.ts';
 import {
   borrowedError,
@@ -44,23 +45,30 @@ export function errorOfTest(
   const own = repeatability.filter(({ of }) => 'action' in of && of.action === action);
   const stated = own.find((entry) => entry.kind === 'typical error');
   if (stated && !('mass' in stated.error)) return { error: statedError(stated) };
-  const people = own.flatMap((entry) =>
-    entry.kind === 'days'
-      ? entry.people.map(({ days }): TestDay[] =>
-          days.map((angles) => ({ score: entry.score, angles })),
-        )
-      : [],
-  );
-  const repeats = [...people, ...occasions].filter((days) => days.length > 1);
+  const squads = own.flatMap((entry) => (entry.kind === 'days' ? [daysOfPeople(entry)] : []));
+  const alone = [...squads.filter(({ length }) => length === 1).flat(), ...occasions];
+  const repeats = [...squads.flat(), ...occasions].filter((days) => days.length > 1);
   const borrowed = borrowedFor(action, tests);
   const correlation = correlationOf(repeats);
-  const measured = errorFromRepeats(repeats, correlation);
-  if (isRefusal(measured)) return { error: borrowed };
+  const measured = [
+    ...squads
+      .filter(({ length }) => length > 1)
+      .map((people) => squadError(people, correlation, borrowed.outer)),
+    errorFromRepeats(
+      alone.filter((days) => days.length > 1),
+      correlation,
+      borrowed.outer,
+    ),
+  ].flatMap((error) => (isRefusal(error) ? [] : [error]));
+  if (measured.length === 0) return { error: borrowed };
   return {
-    error: combinedError(measured, borrowed),
+    error: measured.reduce((known, error) => combinedError(error, known), borrowed),
     ...(correlation ? { correlation } : {}),
   };
 }
+
+const daysOfPeople = ({ people, score }: Extract<RepeatedTest, { kind: 'days' }>): TestDay[][] =>
+  people.map(({ days }) => days.map((angles) => ({ score, angles })));
 
 function statedError({ error, from }: Extract<RepeatedTest, { kind: 'typical error' }>): TestError {
   const { people, days } = from;

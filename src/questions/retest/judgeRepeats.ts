@@ -60,15 +60,16 @@ export function judgeRepeats({ scenario }: Results): RepeatedAction[] {
 
 const counted = ({ people }: Days) => ({
   people: people.length,
-  days: Math.max(...people.map(({ days }) => days.length)),
+  days: Math.min(...people.map(({ days }) => days.length)),
 });
 
 function scoresOf(entry: Days): RepeatedScore[] {
-  const every = entry.people.flatMap(({ days }) => days);
+  const { days: count } = counted(entry);
+  const every = entry.people.flatMap(({ days }) => days.slice(0, count));
   const angles = (every[0] ?? [])
     .map(({ angle }) => angle)
     .filter((angle) => every.every((day) => day.some((one) => isSameAngle(one.angle, angle))));
-  const tables = angles.map((angle) => ({ angle, table: tableOf(entry, angle) }));
+  const tables = angles.map((angle) => ({ angle, table: tableOf(entry, angle, count) }));
   const means: ScoreTable = (tables[0]?.table ?? []).map((row, person) =>
     row.map((_, day) => meanOf(tables.map(({ table }) => table[person]?.[day] ?? Number.NaN))),
   );
@@ -77,10 +78,10 @@ function scoresOf(entry: Days): RepeatedScore[] {
   return whole ? [whole, ...each] : each;
 }
 
-/** People × days at one angle. */
-function tableOf({ people, score }: Days, angle: number): number[][] {
+/** People × days at one angle, over the days that everybody has. */
+function tableOf({ people, score }: Days, angle: number, count: number): number[][] {
   return people.map(({ days }) =>
-    days.map((points) => {
+    days.slice(0, count).map((points) => {
       const trials = points.find((point) => isSameAngle(point.angle, angle))?.trials ?? [];
       return score === 'best' ? Math.max(...trials) : meanOf(trials);
     }),
