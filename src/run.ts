@@ -22,11 +22,11 @@ import {
   evaluateCells,
 } from './notebook/formula/evaluateCells.ts';
 import { loadParser } from './notebook/formula/mathjsParser.ts';
-import { type Problem, sortProblems } from './notebook/problem.ts';
 import { measuredOf, openScenario, scenarioFrom } from './notebook/readScenario.ts';
-import { readWithIncludes } from './notebook/readWithIncludes.ts';
 import type { Program, Scenario } from './notebook/scenario.ts';
-import type { Beside, Source } from './notebook/source.ts';
+import { type Problem, sortProblems } from './notebook/text/problem.ts';
+import { readWithIncludes } from './notebook/text/readWithIncludes.ts';
+import type { Beside, Source } from './notebook/text/source.ts';
 import { tableKneeExtension } from './physiology/athlete.ts';
 import { estimatedLengths } from './physiology/body.ts';
 import { minutesPerWeek } from './physiology/minutes.ts';

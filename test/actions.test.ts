@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatProblems } from '../src/notebook/problem.ts';
+import { formatProblems } from '../src/notebook/text/problem.ts';
 import { toDegrees } from '../src/numeric/degrees.ts';
 import { type Results, run } from '../src/run.ts';
 import { actionNames, actions } from '../src/tables/actions.ts';

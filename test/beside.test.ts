@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { besideInRevision } from '../src/commands/besideInRevision.ts';
 import { besideOnDisk } from '../src/commands/besideOnDisk.ts';
-import { mostBytes } from '../src/notebook/mostBytes.ts';
+import { mostBytes } from '../src/notebook/text/mostBytes.ts';
 
 /** Files beside a scenario, on disk and in git: only ordinary ones of its own folder are read. */
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatProblems } from '../src/notebook/problem.ts';
+import { formatProblems } from '../src/notebook/text/problem.ts';
 import { exerciseLine } from '../src/page/exerciseLine.ts';
 import { singlesSection } from '../src/page/singlesSection.ts';
 import { type Results, run } from '../src/run.ts';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { cellText } from '../src/notebook/formula/cellText.ts';
-import { formatProblems } from '../src/notebook/problem.ts';
+import { formatProblems } from '../src/notebook/text/problem.ts';
 import { fullReport } from '../src/page/fullReport.ts';
 import { renderMarkdown } from '../src/page/markdown.ts';
 import { run } from '../src/run.ts';

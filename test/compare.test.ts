@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { differences, withSaid } from '../src/notebook/differences.ts';
-import { readSource } from '../src/notebook/source.ts';
 import { startingScenario } from '../src/notebook/startingScenario.ts';
+import { differences, withSaid } from '../src/notebook/text/differences.ts';
+import { readSource } from '../src/notebook/text/source.ts';
 import { comparePage } from '../src/page/comparePage.ts';
 import { renderTerminal } from '../src/page/terminal.ts';
 import { displayWidth } from '../src/page/wrap.ts';

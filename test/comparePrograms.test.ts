@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { differences } from '../src/notebook/differences.ts';
-import { readSource } from '../src/notebook/source.ts';
 import { startingScenario } from '../src/notebook/startingScenario.ts';
+import { differences } from '../src/notebook/text/differences.ts';
+import { readSource } from '../src/notebook/text/source.ts';
 import { programsPage } from '../src/page/programsPage.ts';
 import { renderTerminal } from '../src/page/terminal.ts';
 import { displayWidth } from '../src/page/wrap.ts';

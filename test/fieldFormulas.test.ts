@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { athleteCalls, athleteFunctions } from '../src/functions/athleteFunctions.ts';
 import { programCalls, programFunctions } from '../src/functions/programFunctions.ts';
-import { formatProblems } from '../src/notebook/problem.ts';
+import { formatProblems } from '../src/notebook/text/problem.ts';
 import { type Results, run } from '../src/run.ts';
 
 const text = readFileSync('scenarios/ski-deep-range.yaml', 'utf8');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatProblems } from '../src/notebook/problem.ts';
+import { formatProblems } from '../src/notebook/text/problem.ts';
 import { toDegrees } from '../src/numeric/degrees.ts';
 import { fullReport } from '../src/page/fullReport.ts';
 import { renderMarkdown } from '../src/page/markdown.ts';

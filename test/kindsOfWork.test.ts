@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatProblems } from '../src/notebook/problem.ts';
+import { formatProblems } from '../src/notebook/text/problem.ts';
 import { tripped } from '../src/page/cautions.ts';
 import { exerciseLine } from '../src/page/exerciseLine.ts';
 import { fullReport } from '../src/page/fullReport.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { readSource } from '../src/notebook/source.ts';
 import { startingScenario } from '../src/notebook/startingScenario.ts';
+import { readSource } from '../src/notebook/text/source.ts';
 import { run, runSource } from '../src/run.ts';
 import { Memory } from '../src/stages/memory.ts';
 

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { formatProblems } from '../src/notebook/problem.ts';
+import { formatProblems } from '../src/notebook/text/problem.ts';
 import { fullReport, shortReport } from '../src/page/fullReport.ts';
 import { renderMarkdown } from '../src/page/markdown.ts';
 import { renderTerminal } from '../src/page/terminal.ts';

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { formatProblems } from '../src/notebook/problem.ts';
+import { formatProblems } from '../src/notebook/text/problem.ts';
 import { toRadians } from '../src/numeric/degrees.ts';
 import { resultsJson } from '../src/page/resultsJson.ts';
 import { type Results, run } from '../src/run.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { readSource } from '../src/notebook/source.ts';
 import { startingScenario } from '../src/notebook/startingScenario.ts';
+import { readSource } from '../src/notebook/text/source.ts';
 import { setPage } from '../src/page/setPage.ts';
 import { renderTerminal } from '../src/page/terminal.ts';
 import { displayWidth } from '../src/page/wrap.ts';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { readSource, type Source } from '../src/notebook/source.ts';
 import { startingScenario } from '../src/notebook/startingScenario.ts';
+import { readSource, type Source } from '../src/notebook/text/source.ts';
 import { soughtText } from '../src/page/soughtText.ts';
 import { sweepOfTwoPage } from '../src/page/sweepOfTwoPage.ts';
 import { sweepPage } from '../src/page/sweepPage.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { cellText } from '../src/notebook/formula/cellText.ts';
 import { withValuesAt } from '../src/notebook/formula/fieldFormulas.ts';
-import { dottedOf, scalarOf } from '../src/notebook/placeInText.ts';
 import type { Path } from '../src/notebook/scenario.ts';
-import { readSource } from '../src/notebook/source.ts';
+import { dottedOf, scalarOf } from '../src/notebook/text/placeInText.ts';
+import { readSource } from '../src/notebook/text/source.ts';
 import { sourceSection } from '../src/page/evidence.ts';
 import { traceText } from '../src/page/traceText.ts';
 import { displayWidth } from '../src/page/wrap.ts';

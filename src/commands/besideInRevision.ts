@@ -1,5 +1,5 @@
-import { mostBytes } from '../notebook/mostBytes.ts';
-import type { Beside } from '../notebook/source.ts';
+import { mostBytes } from '../notebook/text/mostBytes.ts';
+import type { Beside } from '../notebook/text/source.ts';
 import { git } from './git.ts';
 import { pathFault } from './pathFault.ts';
 

@@ -1,7 +1,7 @@
 import { closeSync, constants, fstatSync, openSync, readSync, realpathSync } from 'node:fs';
 import { dirname, isAbsolute, join, relative, sep } from 'node:path';
-import { mostBytes } from '../notebook/mostBytes.ts';
-import type { Beside } from '../notebook/source.ts';
+import { mostBytes } from '../notebook/text/mostBytes.ts';
+import type { Beside } from '../notebook/text/source.ts';
 import { pathFault } from './pathFault.ts';
 
 /**

@@ -1,6 +1,6 @@
-import { formatProblems, type Problem } from '../notebook/problem.ts';
-import { readWithIncludes } from '../notebook/readWithIncludes.ts';
-import type { Source } from '../notebook/source.ts';
+import { formatProblems, type Problem } from '../notebook/text/problem.ts';
+import { readWithIncludes } from '../notebook/text/readWithIncludes.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { runSource } from '../run.ts';
 import type { ScenarioFile } from './files.ts';
 

@@ -12,7 +12,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { basename, join } from 'node:path';
-import type { Beside } from '../notebook/source.ts';
+import type { Beside } from '../notebook/text/source.ts';
 import { besideOnDisk } from './besideOnDisk.ts';
 import { refuse } from './refuse.ts';
 

@@ -1,6 +1,6 @@
 import { cellText } from '../notebook/formula/cellText.ts';
 import type { FormulaFault } from '../notebook/formula/parseFormula.ts';
-import type { Source } from '../notebook/source.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { soughtText } from '../page/soughtText.ts';
 import { sweepOfTwoPage } from '../page/sweepOfTwoPage.ts';
 import { sweepPage } from '../page/sweepPage.ts';

@@ -1,5 +1,5 @@
 import { dirname } from 'node:path';
-import type { Source } from '../notebook/source.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { setPage } from '../page/setPage.ts';
 import { renderTerminal } from '../page/terminal.ts';
 import { type SetValue, setValue, type Written } from '../questions/setValue.ts';

@@ -1,4 +1,4 @@
-import type { Beside } from '../notebook/source.ts';
+import type { Beside } from '../notebook/text/source.ts';
 import { changePage, unheaded } from '../page/changePage.ts';
 import { shortReport } from '../page/fullReport.ts';
 import { renderTerminal } from '../page/terminal.ts';

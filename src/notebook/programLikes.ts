@@ -1,7 +1,7 @@
 import { didYouMean } from './didYouMean.ts';
-import type { Problem } from './problem.ts';
 import type { Path } from './scenario.ts';
-import type { Source } from './source.ts';
+import type { Problem } from './text/problem.ts';
+import type { Source } from './text/source.ts';
 
 type Plain = Record<string, unknown>;
 

@@ -2,11 +2,11 @@ import type { BlockFile } from './blockSchema.ts';
 import { blockNames, type NotebookBlock } from './blocks.ts';
 import { didYouMean } from './didYouMean.ts';
 import type { Draft } from './draft.ts';
-import type { Place } from './problem.ts';
 import type { Reading } from './reading.ts';
 import type { Path } from './scenario.ts';
 import { valueAt } from './schemaAt.ts';
-import { textSlip } from './textSlip.ts';
+import type { Place } from './text/problem.ts';
+import { textSlip } from './text/textSlip.ts';
 import { lastName } from './valueName.ts';
 
 /**

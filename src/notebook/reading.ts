@@ -1,10 +1,10 @@
 import { toDegrees, toRadians } from '../numeric/degrees.ts';
 import { jointWords } from '../tables/actions.ts';
 import { angleExample, isDepthWord } from './angleWords.ts';
-import type { Problem } from './problem.ts';
 import { type Quantity, readQuantity } from './quantity.ts';
 import type { Path, Radian, Scenario } from './scenario.ts';
-import type { Source } from './source.ts';
+import type { Problem } from './text/problem.ts';
+import type { Source } from './text/source.ts';
 import type { Dimension, UnitTable } from './unitTable.ts';
 import { lastName, pathName } from './valueName.ts';
 

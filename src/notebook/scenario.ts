@@ -6,8 +6,8 @@
 
 import type { Lift, MuscledJoint } from '../mechanics/lift.ts';
 import type { NotebookBlock } from './blocks.ts';
-import type { RepeatedTest, Retest, Test } from './strengthTest.ts';
-import type { Study } from './study.ts';
+import type { Study } from './study/study.ts';
+import type { RepeatedTest, Retest, Test } from './tests/strengthTest.ts';
 
 export type Metre = number;
 export type Kilogram = number;

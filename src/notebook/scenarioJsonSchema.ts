@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { mostIncluded } from './includedNames.ts';
 import { program } from './programSchema.ts';
 import { scenarioSchema } from './schema.ts';
+import { mostIncluded } from './text/includedNames.ts';
 
 /** A program that is another one with changes, before it is put in full. */
 const derived = z

@@ -7,10 +7,10 @@ import { group, must, oneOf, quantity, text } from './field.ts';
 import { actionNames } from './knownNames.ts';
 import { declaredLift } from './liftSchema.ts';
 import { exampleProgram, program } from './programSchema.ts';
-import { repeatedTest, retest } from './retestSchema.ts';
 import { bands, chains } from './rigSchema.ts';
-import { study } from './studySchema.ts';
-import { strengthTest } from './testSchema.ts';
+import { study } from './study/studySchema.ts';
+import { repeatedTest, retest } from './tests/retestSchema.ts';
+import { strengthTest } from './tests/testSchema.ts';
 
 /**
  * The shape of a scenario file, before units are read: quantities are still texts ("168 cm").

@@ -3,11 +3,11 @@ import { didYouMean } from './didYouMean.ts';
 import { exampleAt, exampleText } from './exampleAt.ts';
 import { fittingExample } from './fittingExample.ts';
 import { colonHint, isCutFormula, meantName, quoteFormula, unknownNameHint } from './nameHint.ts';
-import type { Problem } from './problem.ts';
 import { bareNumberHint, tempoHint } from './quantitySlips.ts';
 import type { Path } from './scenario.ts';
 import { meantOption, schemaAt, unwrap, valueAt } from './schemaAt.ts';
-import type { Source } from './source.ts';
+import type { Problem } from './text/problem.ts';
+import type { Source } from './text/source.ts';
 import { lastName, pathName } from './valueName.ts';
 
 type Issue = z.core.$ZodIssue;

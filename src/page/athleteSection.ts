@@ -89,6 +89,11 @@ function assumptions(results: Results): string[] {
     estimatedLengths.length > 0
       ? `Lengths of ${listInWords(estimatedLengths)} are estimated from stature; segment masses are ${subject.reference === 'pooled' ? 'a table for both sexes together' : `the ${subject.reference} table's`}.`
       : 'All segment lengths are measured; segment masses are from a table.',
+    ...(scenario.retests.length > 0
+      ? [
+          'The forecast starts from the tests before training; what the retests of the file show stands in the report of the retest.',
+        ]
+      : []),
     trainingSentence(athlete.trained, subject.trainingYears),
     ...(subject.response === undefined
       ? []

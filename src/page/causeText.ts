@@ -1,5 +1,5 @@
-import type { Said } from '../notebook/differences.ts';
 import { cellText } from '../notebook/formula/cellText.ts';
+import type { Said } from '../notebook/text/differences.ts';
 import type { Cause, Trial, Watched } from '../questions/compare.ts';
 import { listInWords, plural, signedPoints } from './words.ts';
 

@@ -1,5 +1,5 @@
-import type { Difference } from '../notebook/differences.ts';
 import { cellText } from '../notebook/formula/cellText.ts';
+import type { Difference } from '../notebook/text/differences.ts';
 import type { Change, Pair } from '../questions/changes.ts';
 import type { Block, Report } from './report.ts';
 import { listInWords, plural, signedPercent, signedPoints } from './words.ts';

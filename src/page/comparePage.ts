@@ -1,6 +1,6 @@
-import type { Difference, Said } from '../notebook/differences.ts';
 import { cellText } from '../notebook/formula/cellText.ts';
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
+import type { Difference, Said } from '../notebook/text/differences.ts';
 import type { Pair } from '../questions/changes.ts';
 import type { Compared } from '../questions/compare.ts';
 import { causeText } from './causeText.ts';

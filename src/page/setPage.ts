@@ -1,4 +1,4 @@
-import type { Written } from '../notebook/writeValue.ts';
+import type { Written } from '../notebook/text/writeValue.ts';
 import type { Change } from '../questions/changes.ts';
 import { answerBlocks, unheaded } from './changePage.ts';
 import type { Report } from './report.ts';

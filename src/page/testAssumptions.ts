@@ -1,4 +1,4 @@
-import type { LiftTest, TorqueTest } from '../notebook/strengthTest.ts';
+import type { LiftTest, TorqueTest } from '../notebook/tests/strengthTest.ts';
 import type { Results } from '../run.ts';
 import { mostFormulaReps, repetitionFormulas } from '../tables/repetitionFormulas.ts';
 import { capital, kilograms, listInWords, newtonMetres } from './words.ts';

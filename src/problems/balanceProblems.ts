@@ -1,10 +1,10 @@
 import { balancedStretch } from '../mechanics/balancedStretch.ts';
 import type { Lift } from '../mechanics/lift.ts';
 import type { Body } from '../mechanics/posture.ts';
-import type { Problem } from '../notebook/problem.ts';
 import type { LiftWork } from '../notebook/scenario.ts';
-import type { Source } from '../notebook/source.ts';
-import type { LiftTest } from '../notebook/strengthTest.ts';
+import type { LiftTest } from '../notebook/tests/strengthTest.ts';
+import type { Problem } from '../notebook/text/problem.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { toDegrees, toRadians } from '../numeric/degrees.ts';
 import { jointReachDeg } from '../tables/segmentEnds.ts';
 import { degreesOf, overWhat } from './amounts.ts';

@@ -1,8 +1,8 @@
 import type { NotebookBlock } from '../notebook/blocks.ts';
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
-import type { Problem } from '../notebook/problem.ts';
 import type { Path } from '../notebook/scenario.ts';
-import type { Source } from '../notebook/source.ts';
+import type { Problem } from '../notebook/text/problem.ts';
+import type { Source } from '../notebook/text/source.ts';
 
 /** What a chart or a table by angle needs of a cell. */
 export interface Axis {

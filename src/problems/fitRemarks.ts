@@ -1,7 +1,7 @@
 import type { StrengthFit } from '../inference/fitStrength.ts';
-import type { Problem } from '../notebook/problem.ts';
-import type { Source } from '../notebook/source.ts';
-import type { Test } from '../notebook/strengthTest.ts';
+import type { Test } from '../notebook/tests/strengthTest.ts';
+import type { Problem } from '../notebook/text/problem.ts';
+import type { Source } from '../notebook/text/source.ts';
 
 /** Torque tests that contradict each other or what people can do: allowed, but worth a look. */
 export function fitRemarks(

@@ -1,6 +1,6 @@
-import type { Problem } from '../notebook/problem.ts';
 import type { HoldWork } from '../notebook/scenario.ts';
-import type { Source } from '../notebook/source.ts';
+import type { Problem } from '../notebook/text/problem.ts';
+import type { Source } from '../notebook/text/source.ts';
 import type { HeldLoad } from '../physiology/planHold.ts';
 import { degreesOf } from './amounts.ts';
 

@@ -1,6 +1,6 @@
-import type { Problem } from '../notebook/problem.ts';
 import type { LiftWork } from '../notebook/scenario.ts';
-import type { Source } from '../notebook/source.ts';
+import type { Problem } from '../notebook/text/problem.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { toDegrees } from '../numeric/degrees.ts';
 import type { PlannedLowering } from '../physiology/planLowering.ts';
 import { degreesOf, kg, kgAbove, stretchOf } from './amounts.ts';

@@ -1,7 +1,7 @@
 import type { Lift } from '../mechanics/lift.ts';
-import type { Problem } from '../notebook/problem.ts';
 import type { LiftWork, Program } from '../notebook/scenario.ts';
-import type { Source } from '../notebook/source.ts';
+import type { Problem } from '../notebook/text/problem.ts';
+import type { Source } from '../notebook/text/source.ts';
 import type { PlannedExercise } from '../physiology/planProgram.ts';
 import { degreesOf, kg, metres, overWhat, stretchOf } from './amounts.ts';
 

@@ -1,7 +1,7 @@
 import { type Calibration, isPlausible } from '../inference/calibrateLifts.ts';
-import type { Problem } from '../notebook/problem.ts';
-import type { Source } from '../notebook/source.ts';
-import type { LiftTest } from '../notebook/strengthTest.ts';
+import type { LiftTest } from '../notebook/tests/strengthTest.ts';
+import type { Problem } from '../notebook/text/problem.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { notModelled } from '../tables/partlyModelled.ts';
 import { degreesOf, kg } from './amounts.ts';
 

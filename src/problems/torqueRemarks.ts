@@ -1,9 +1,9 @@
 import type { MeasuredTorque } from '../inference/fitStrengthCurve.ts';
 import { isLikely, missOfShape, plausibleTorque } from '../inference/plausibleTorque.ts';
-import type { Problem } from '../notebook/problem.ts';
 import type { Path } from '../notebook/scenario.ts';
-import type { Source } from '../notebook/source.ts';
-import type { TorqueTest } from '../notebook/strengthTest.ts';
+import type { TorqueTest } from '../notebook/tests/strengthTest.ts';
+import type { Problem } from '../notebook/text/problem.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { type ActionName, actionNamed, isAction } from '../tables/actions.ts';
 
 /** One tested angle: the torque that counts there, and where it stands. */

@@ -1,6 +1,6 @@
-import { type Difference, differences } from '../notebook/differences.ts';
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
-import type { Source } from '../notebook/source.ts';
+import { type Difference, differences } from '../notebook/text/differences.ts';
+import type { Source } from '../notebook/text/source.ts';
 import type { Results } from '../run.ts';
 
 /** A value in each of two scenarios; a side that has none is left out. */

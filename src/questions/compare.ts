@@ -1,8 +1,8 @@
-import { type Difference, withSaid } from '../notebook/differences.ts';
 import { cellText } from '../notebook/formula/cellText.ts';
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
-import type { Problem } from '../notebook/problem.ts';
-import type { Source } from '../notebook/source.ts';
+import { type Difference, withSaid } from '../notebook/text/differences.ts';
+import type { Problem } from '../notebook/text/problem.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { runSource } from '../run.ts';
 import { Memory } from '../stages/memory.ts';
 import { type Change, cellsOf, changeBetween, gainsOf, isMoved } from './changes.ts';

@@ -1,10 +1,10 @@
 import { didYouMean } from '../notebook/didYouMean.ts';
-import { type Difference, differences, withSaid } from '../notebook/differences.ts';
-import { dottedOf } from '../notebook/placeInText.ts';
-import type { Problem } from '../notebook/problem.ts';
 import { withWholePrograms } from '../notebook/programLikes.ts';
 import { valueAt } from '../notebook/schemaAt.ts';
-import type { Source } from '../notebook/source.ts';
+import { type Difference, differences, withSaid } from '../notebook/text/differences.ts';
+import { dottedOf } from '../notebook/text/placeInText.ts';
+import type { Problem } from '../notebook/text/problem.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { type ProgramResult, type Results, rankPrograms, runSource } from '../run.ts';
 import { Memory } from '../stages/memory.ts';
 import { mostTrials, type Trial, tried } from './compare.ts';

@@ -1,6 +1,6 @@
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
-import { placeInText } from '../notebook/placeInText.ts';
-import type { Source } from '../notebook/source.ts';
+import { placeInText } from '../notebook/text/placeInText.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { Memory } from '../stages/memory.ts';
 import { stepAt } from './stepAt.ts';
 import { numberThenUnit } from './sweptValues.ts';

@@ -1,4 +1,4 @@
-import type { Source } from '../notebook/source.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { type Bracket, narrowed, secant } from '../numeric/rootFinding.ts';
 import { lookOver, openSearch, type Point, type Refused, type Solution } from './openSearch.ts';
 

@@ -1,4 +1,4 @@
-import type { Source } from '../notebook/source.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { minimumSteps } from '../numeric/minimum.ts';
 import {
   looked,

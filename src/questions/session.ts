@@ -1,6 +1,6 @@
-import { type Problem, sortProblems } from '../notebook/problem.ts';
-import { readWithIncludes } from '../notebook/readWithIncludes.ts';
-import type { Beside, Source } from '../notebook/source.ts';
+import { type Problem, sortProblems } from '../notebook/text/problem.ts';
+import { readWithIncludes } from '../notebook/text/readWithIncludes.ts';
+import type { Beside, Source } from '../notebook/text/source.ts';
 import { type Results, runSource } from '../run.ts';
 import { Memory } from '../stages/memory.ts';
 import { type Change, changeBetween, type Evaluated } from './changes.ts';

@@ -1,12 +1,12 @@
-import type { Problem } from '../notebook/problem.ts';
-import type { Source } from '../notebook/source.ts';
-import { type Written, writeValue } from '../notebook/writeValue.ts';
+import type { Problem } from '../notebook/text/problem.ts';
+import type { Source } from '../notebook/text/source.ts';
+import { type Written, writeValue } from '../notebook/text/writeValue.ts';
 import { type Results, runSource } from '../run.ts';
 import { Memory } from '../stages/memory.ts';
 import { type Change, changeBetween } from './changes.ts';
 import { newAmong } from './session.ts';
 
-export type { Written } from '../notebook/writeValue.ts';
+export type { Written } from '../notebook/text/writeValue.ts';
 
 export type SetValue =
   | {

@@ -1,9 +1,9 @@
 import { reachOf } from '../functions/athleteFunctions.ts';
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
 import { withValuesAt } from '../notebook/formula/fieldFormulas.ts';
-import { scalarOf } from '../notebook/placeInText.ts';
 import type { Path } from '../notebook/scenario.ts';
-import type { Source } from '../notebook/source.ts';
+import { scalarOf } from '../notebook/text/placeInText.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { toDegrees } from '../numeric/degrees.ts';
 import { type Results, runSource } from '../run.ts';
 import type { Memory } from '../stages/memory.ts';

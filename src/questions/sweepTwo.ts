@@ -1,5 +1,5 @@
-import { placeInText, type ValuePlace } from '../notebook/placeInText.ts';
-import type { Source } from '../notebook/source.ts';
+import { placeInText, type ValuePlace } from '../notebook/text/placeInText.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { Memory } from '../stages/memory.ts';
 import { type Step, stepAt } from './stepAt.ts';
 import { sweptValues } from './sweptValues.ts';

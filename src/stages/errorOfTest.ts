@@ -10,7 +10,7 @@ import {
   errorFromRepeats,
   type TestError,
 } from '../inference/retest/testError.ts';
-import type { RepeatedTest, TorqueTest } from '../notebook/strengthTest.ts';
+import type { RepeatedTest, TorqueTest } from '../notebook/tests/strengthTest.ts';
 import { toRadians } from '../numeric/degrees.ts';
 import { type ActionName, actions } from '../tables/actions.ts';
 import type { TestKind } from '../tables/testError.ts';

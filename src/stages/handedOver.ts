@@ -2,7 +2,7 @@ import { type StrengthFit, strengthsOf } from '../inference/fitStrength.ts';
 import type { Question } from '../inference/forecast.ts';
 import type { Lift } from '../mechanics/lift.ts';
 import type { LiftWork, Measured, Scenario } from '../notebook/scenario.ts';
-import type { LiftTest } from '../notebook/strengthTest.ts';
+import type { LiftTest } from '../notebook/tests/strengthTest.ts';
 import { type Athlete, athleteOf, isTrained, type LiftFactors } from '../physiology/athlete.ts';
 import { bodyOf } from '../physiology/body.ts';
 import { firstAngle } from '../physiology/measuredSingle.ts';

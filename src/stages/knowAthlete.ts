@@ -2,10 +2,10 @@ import { type Calibration, calibrateLifts, liftFactors } from '../inference/cali
 import { fitStrength, type StrengthFit, scored } from '../inference/fitStrength.ts';
 import type { Lift } from '../mechanics/lift.ts';
 import type { Body } from '../mechanics/posture.ts';
-import type { Problem } from '../notebook/problem.ts';
 import type { Measured } from '../notebook/scenario.ts';
-import type { Source } from '../notebook/source.ts';
-import type { LiftTest, Retest, Test } from '../notebook/strengthTest.ts';
+import type { LiftTest, Retest, Test } from '../notebook/tests/strengthTest.ts';
+import type { Problem } from '../notebook/text/problem.ts';
+import type { Source } from '../notebook/text/source.ts';
 import { toDegrees } from '../numeric/degrees.ts';
 import { meanOf } from '../numeric/moments.ts';
 import type { Athlete } from '../physiology/athlete.ts';

@@ -2,7 +2,7 @@ import { type MeasuredAction, scored } from '../inference/fitStrength.ts';
 import type { TestDay } from '../inference/retest/testDay.ts';
 import type { Body } from '../mechanics/posture.ts';
 import type { Path } from '../notebook/scenario.ts';
-import type { Test, TorqueTest } from '../notebook/strengthTest.ts';
+import type { Test, TorqueTest } from '../notebook/tests/strengthTest.ts';
 import { toDegrees } from '../numeric/degrees.ts';
 import { muscleTorque, pullOfLimb } from '../physiology/limbWeight.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { liftNameHint } from '../../src/notebook/liftNameHint.ts';
-import { formatProblem } from '../../src/notebook/problem.ts';
 import { readScenario } from '../../src/notebook/readScenario.ts';
+import { formatProblem } from '../../src/notebook/text/problem.ts';
 import { lifts } from '../../src/tables/lifts.ts';
 import { changed } from './goodScenario.ts';
 import { told } from './told.ts';

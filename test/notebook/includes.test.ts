@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { differences } from '../../src/notebook/differences.ts';
-import { placeInText, withValue } from '../../src/notebook/placeInText.ts';
+import { differences } from '../../src/notebook/text/differences.ts';
+import { placeInText, withValue } from '../../src/notebook/text/placeInText.ts';
 import { run } from '../../src/run.ts';
 import {
   athlete,

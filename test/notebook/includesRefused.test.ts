@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { formatProblems } from '../../src/notebook/problem.ts';
-import { readWithIncludes } from '../../src/notebook/readWithIncludes.ts';
+import { formatProblems } from '../../src/notebook/text/problem.ts';
+import { readWithIncludes } from '../../src/notebook/text/readWithIncludes.ts';
 import { run } from '../../src/run.ts';
 import {
   athlete,

@@ -1,6 +1,6 @@
-import { formatProblems } from '../../src/notebook/problem.ts';
-import { readWithIncludes } from '../../src/notebook/readWithIncludes.ts';
-import type { Beside, Source } from '../../src/notebook/source.ts';
+import { formatProblems } from '../../src/notebook/text/problem.ts';
+import { readWithIncludes } from '../../src/notebook/text/readWithIncludes.ts';
+import type { Beside, Source } from '../../src/notebook/text/source.ts';
 import { runSource } from '../../src/run.ts';
 
 /** A scenario and two files that it includes, for tests of the whole. */

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { indentSlips } from '../../src/notebook/indentSlips.ts';
-import { formatProblems } from '../../src/notebook/problem.ts';
-import { readSource } from '../../src/notebook/source.ts';
+import { indentSlips } from '../../src/notebook/text/indentSlips.ts';
+import { formatProblems } from '../../src/notebook/text/problem.ts';
+import { readSource } from '../../src/notebook/text/source.ts';
 import { goodScenario } from './goodScenario.ts';
 
 const block = `title: x

@@ -7,7 +7,7 @@ import {
   formatProblems,
   type Problem,
   sortProblems,
-} from '../../src/notebook/problem.ts';
+} from '../../src/notebook/text/problem.ts';
 
 const at = (file: string, line: number, col: number): Problem => ({
   code: 'x',

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { formatProblems } from '../../src/notebook/problem.ts';
 import { readScenario } from '../../src/notebook/readScenario.ts';
-import { readSource } from '../../src/notebook/source.ts';
+import { formatProblems } from '../../src/notebook/text/problem.ts';
+import { readSource } from '../../src/notebook/text/source.ts';
 
 const shown = (text: string): string =>
   formatProblems(readSource('f.yaml', text).problems ?? [], () => text);

@@ -1,7 +1,7 @@
-import { formatProblem } from '../../src/notebook/problem.ts';
 import { readScenario } from '../../src/notebook/readScenario.ts';
 import type { Scenario } from '../../src/notebook/scenario.ts';
-import type { Beside } from '../../src/notebook/source.ts';
+import { formatProblem } from '../../src/notebook/text/problem.ts';
+import type { Beside } from '../../src/notebook/text/source.ts';
 
 /** A scenario around some tests; athlete and numbers are invented. */
 export function around(tests: string, more = '', angles = 'flexion'): string {

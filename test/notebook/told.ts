@@ -1,5 +1,5 @@
-import { formatProblems } from '../../src/notebook/problem.ts';
 import { readScenario } from '../../src/notebook/readScenario.ts';
+import { formatProblems } from '../../src/notebook/text/problem.ts';
 
 /** Everything a coach would see, as one text. */
 export async function shown(text: string): Promise<string> {

@@ -2,12 +2,12 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { differences } from '../../src/notebook/differences.ts';
-import { dottedOf } from '../../src/notebook/placeInText.ts';
-import { readWithIncludes } from '../../src/notebook/readWithIncludes.ts';
-import { readSource, type Source } from '../../src/notebook/source.ts';
 import { startingScenario } from '../../src/notebook/startingScenario.ts';
-import { writeValue } from '../../src/notebook/writeValue.ts';
+import { differences } from '../../src/notebook/text/differences.ts';
+import { dottedOf } from '../../src/notebook/text/placeInText.ts';
+import { readWithIncludes } from '../../src/notebook/text/readWithIncludes.ts';
+import { readSource, type Source } from '../../src/notebook/text/source.ts';
+import { writeValue } from '../../src/notebook/text/writeValue.ts';
 
 /**
  * A value written into a file. What is expected is the file itself with the value replaced by hand

@@ -1,4 +1,4 @@
-import { formatProblems } from '../../src/notebook/problem.ts';
+import { formatProblems } from '../../src/notebook/text/problem.ts';
 import { fullReport } from '../../src/page/fullReport.ts';
 import type { Block } from '../../src/page/report.ts';
 import { type Results, run } from '../../src/run.ts';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { gridDeg } from '../../src/mechanics/angleGrid.ts';
-import type { StudyGroup } from '../../src/notebook/study.ts';
+import type { StudyGroup } from '../../src/notebook/study/study.ts';
 import { toDegrees, toRadians } from '../../src/numeric/degrees.ts';
 import { coefficientsFor, mechanisms, torqueRatio } from '../../src/physiology/adaptation.ts';
 import { armGrowth } from '../../src/physiology/armGrowth.ts';

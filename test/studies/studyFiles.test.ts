@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { formatProblems } from '../../src/notebook/problem.ts';
 import { readScenario } from '../../src/notebook/readScenario.ts';
-import type { Observed, Study } from '../../src/notebook/study.ts';
+import type { Observed, Study } from '../../src/notebook/study/study.ts';
+import { formatProblems } from '../../src/notebook/text/problem.ts';
 import { toDegrees } from '../../src/numeric/degrees.ts';
 import { fullReport } from '../../src/page/fullReport.ts';
 import { renderMarkdown } from '../../src/page/markdown.ts';

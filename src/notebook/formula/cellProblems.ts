@@ -1,7 +1,7 @@
 import { isCutFormula, quoteFormula } from '../nameHint.ts';
-import type { Place, Problem } from '../problem.ts';
 import type { Cell } from '../scenario.ts';
-import type { Source } from '../source.ts';
+import type { Place, Problem } from '../text/problem.ts';
+import type { Source } from '../text/source.ts';
 import type { Scope } from './compile.ts';
 import { formulaUnits } from './dimensions.ts';
 import type { FormulaFault } from './parseFormula.ts';

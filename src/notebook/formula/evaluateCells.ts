@@ -1,6 +1,6 @@
-import { type Problem, sortProblems } from '../problem.ts';
 import type { Cell } from '../scenario.ts';
-import type { Source } from '../source.ts';
+import { type Problem, sortProblems } from '../text/problem.ts';
+import type { Source } from '../text/source.ts';
 import {
   cycleProblem,
   faultOf,

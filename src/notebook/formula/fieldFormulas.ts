@@ -1,7 +1,7 @@
-import type { Problem } from '../problem.ts';
 import type { Path } from '../scenario.ts';
 import { valueAt } from '../schemaAt.ts';
-import type { Source } from '../source.ts';
+import type { Problem } from '../text/problem.ts';
+import type { Source } from '../text/source.ts';
 import { lastName } from '../valueName.ts';
 import { formulaName } from './cellProblems.ts';
 import { typeText } from './compiled.ts';

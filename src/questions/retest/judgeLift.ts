@@ -1,7 +1,7 @@
 import { degreesOfSpread } from '../../inference/reliability/errorSize.ts';
 import { minimalDetectableChange } from '../../inference/reliability/minimalDetectableChange.ts';
 import { chanceAbove } from '../../inference/reliability/worthwhile.ts';
-import type { LiftTest, RepeatedTest } from '../../notebook/strengthTest.ts';
+import type { LiftTest, RepeatedTest } from '../../notebook/tests/strengthTest.ts';
 import { testErrors } from '../../tables/testError.ts';
 import type { Predicted } from './predictedGain.ts';
 

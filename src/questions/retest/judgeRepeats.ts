@@ -13,7 +13,7 @@ import { standardErrorOfMeasurement } from '../../inference/reliability/standard
 import { type TypicalError, typicalError } from '../../inference/reliability/typicalError.ts';
 import { smallestWorthwhileChange } from '../../inference/reliability/worthwhile.ts';
 import { isSameAngle } from '../../inference/retest/testDay.ts';
-import type { RepeatedTest } from '../../notebook/strengthTest.ts';
+import type { RepeatedTest } from '../../notebook/tests/strengthTest.ts';
 import { meanOf, standardDeviation } from '../../numeric/moments.ts';
 import type { Results } from '../../run.ts';
 

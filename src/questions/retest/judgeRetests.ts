@@ -7,7 +7,7 @@ import {
 } from '../../inference/retest/updatedAmplitude.ts';
 import { type Retest, retest } from '../../inference/retest.ts';
 import { atAngle } from '../../mechanics/angleGrid.ts';
-import type { TorqueTest } from '../../notebook/strengthTest.ts';
+import type { TorqueTest } from '../../notebook/tests/strengthTest.ts';
 import type { Results } from '../../run.ts';
 import { errorOfTest, isPractised, type KnownError } from '../../stages/errorOfTest.ts';
 import { testDays } from '../../stages/testedTorques.ts';

@@ -1,6 +1,6 @@
 import type { Body } from '../../mechanics/posture.ts';
 import type { Scenario } from '../../notebook/scenario.ts';
-import type { LiftTest, Retest, Test } from '../../notebook/strengthTest.ts';
+import type { LiftTest, Retest, Test } from '../../notebook/tests/strengthTest.ts';
 import { type TestedTorques, testedTorques } from '../../stages/testedTorques.ts';
 
 /** Tests of one time without training between them: the first ones, or a retest. */

@@ -1,7 +1,7 @@
 import { forecast } from '../../inference/forecast.ts';
 import { atAngle, type OverAngles } from '../../mechanics/angleGrid.ts';
 import type { Scenario } from '../../notebook/scenario.ts';
-import type { Test } from '../../notebook/strengthTest.ts';
+import type { Test } from '../../notebook/tests/strengthTest.ts';
 import { planProgram } from '../../physiology/planProgram.ts';
 import { heaviestSingles, untrainedState } from '../../physiology/trainedState.ts';
 import { questionOf } from '../../stages/handedOver.ts';

@@ -1,7 +1,7 @@
-import { dottedOf } from '../../notebook/placeInText.ts';
 import type { Path } from '../../notebook/scenario.ts';
 import { valueAt } from '../../notebook/schemaAt.ts';
-import type { Source } from '../../notebook/source.ts';
+import { dottedOf } from '../../notebook/text/placeInText.ts';
+import type { Source } from '../../notebook/text/source.ts';
 import type { TraceNode } from './traceNode.ts';
 
 /**

@@ -1,6 +1,6 @@
 import type { Step } from '../../functions/step.ts';
 import type { Path } from '../../notebook/scenario.ts';
-import type { Source } from '../../notebook/source.ts';
+import type { Source } from '../../notebook/text/source.ts';
 import type { Mechanism } from '../../physiology/adaptation.ts';
 import type { Results } from '../../run.ts';
 import {

@@ -12,7 +12,7 @@ import {
   type ParseTree,
   parseFormula,
 } from '../../notebook/formula/parseFormula.ts';
-import type { Source } from '../../notebook/source.ts';
+import type { Source } from '../../notebook/text/source.ts';
 import type { Results } from '../../run.ts';
 import { type Tracing, tracing } from './modelSteps.ts';
 import type { TraceNode } from './traceNode.ts';

@@ -1,4 +1,4 @@
-import type { Place } from '../../notebook/problem.ts';
+import type { Place } from '../../notebook/text/problem.ts';
 import type { TableRow } from '../../tables/rowsBehind.ts';
 
 /** A number or text of the tree behind an answer, and what it comes from. */

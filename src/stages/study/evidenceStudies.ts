@@ -1,5 +1,5 @@
 import type { LeftOut } from '../../inference/calibration/leaveOneOut.ts';
-import type { Observed } from '../../notebook/study.ts';
+import type { Observed } from '../../notebook/study/study.ts';
 import type {
   EvidenceOutcome,
   EvidenceResults,

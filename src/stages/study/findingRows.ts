@@ -1,6 +1,6 @@
 import { type FindingRow, weightAmong } from '../../inference/calibration/finding.ts';
 import type { Work } from '../../notebook/scenario.ts';
-import type { Observed, Outcome } from '../../notebook/study.ts';
+import type { Observed, Outcome } from '../../notebook/study/study.ts';
 import { toDegrees } from '../../numeric/degrees.ts';
 import { coefficients } from '../../tables/adaptation.ts';
 import {

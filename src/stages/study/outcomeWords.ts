@@ -1,4 +1,4 @@
-import type { Outcome } from '../../notebook/study.ts';
+import type { Outcome } from '../../notebook/study/study.ts';
 import { toDegrees } from '../../numeric/degrees.ts';
 
 const deg = (angle: number) => `${Math.round(toDegrees(angle))}`;

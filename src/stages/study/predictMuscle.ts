@@ -1,4 +1,4 @@
-import type { Outcome } from '../../notebook/study.ts';
+import type { Outcome } from '../../notebook/study/study.ts';
 import { armGrowth } from '../../physiology/armGrowth.ts';
 import type { HeadChange } from '../../physiology/muscle.ts';
 import { muscles } from '../../tables/muscles.ts';

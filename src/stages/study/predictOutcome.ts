@@ -1,7 +1,7 @@
 import { reachDeg } from '../../inference/forecast.ts';
 import { peakAngle } from '../../inference/ranking.ts';
 import { atAngle, gridAngles, type OverAngles } from '../../mechanics/angleGrid.ts';
-import type { Outcome } from '../../notebook/study.ts';
+import type { Outcome } from '../../notebook/study/study.ts';
 import { toRadians } from '../../numeric/degrees.ts';
 import { coefficientsFor } from '../../physiology/adaptation.ts';
 import type { Athlete } from '../../physiology/athlete.ts';

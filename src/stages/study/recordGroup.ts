@@ -1,4 +1,4 @@
-import type { Observed, Outcome } from '../../notebook/study.ts';
+import type { Observed, Outcome } from '../../notebook/study/study.ts';
 import { coefficientsFor } from '../../physiology/adaptation.ts';
 import type { Range } from '../../physiology/heaviestLoad.ts';
 import { type NearbySingle, nearbySingle } from '../../physiology/nearbySingle.ts';

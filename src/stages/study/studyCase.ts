@@ -1,8 +1,8 @@
 import type { Lift } from '../../mechanics/lift.ts';
-import { formatProblems } from '../../notebook/problem.ts';
 import { measuredOf, readScenario } from '../../notebook/readScenario.ts';
 import type { Program } from '../../notebook/scenario.ts';
-import type { Study, StudyGroup } from '../../notebook/study.ts';
+import type { Study, StudyGroup } from '../../notebook/study/study.ts';
+import { formatProblems } from '../../notebook/text/problem.ts';
 import type { Athlete } from '../../physiology/athlete.ts';
 import { planProgram } from '../../physiology/planProgram.ts';
 import type { Block } from '../../physiology/training.ts';
