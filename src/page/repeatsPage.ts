@@ -12,11 +12,14 @@ export function repeatsPage({ scenario }: Results, judged: readonly RepeatedActi
   };
 }
 
-function actionSection({ action, people, days, scores }: RepeatedAction, wanted?: number): Section {
+function actionSection(
+  { action, of, people, days, scores }: RepeatedAction,
+  wanted?: number,
+): Section {
   const [first] = scores;
   const who = people === 1 ? 'one person' : plural(people, 'person', 'people');
   return {
-    heading: capital(action),
+    heading: `${capital(action)}${ofWhat[of]}`,
     blocks: [
       {
         kind: 'text',
@@ -30,6 +33,8 @@ function actionSection({ action, people, days, scores }: RepeatedAction, wanted?
     ],
   };
 }
+
+const ofWhat = { stated: '', tests: ', days of the tests', retest: ', days of a retest' } as const;
 
 const nameOf = ({ angle }: RepeatedScore) =>
   angle === undefined ? 'mean of the angles' : degrees(angle);

@@ -4,7 +4,13 @@ import { testErrors } from '../tables/testError.ts';
 import { capital, degrees, listInWords, newtonMetres, percent } from './words.ts';
 
 /** What a verdict rests on and what weakens it, one sentence or two each. */
-export function retestNotes({ action, error, correlation, retest }: JudgedAction): string[] {
+export function retestNotes({
+  action,
+  error,
+  correlation,
+  mdcOverError,
+  retest,
+}: JudgedAction): string[] {
   const size = error.unit === 'share' ? percent(error.amount, 1) : newtonMetres(error.amount);
   const from = {
     own: 'the athlete’s own, from the file',
@@ -18,8 +24,12 @@ export function retestNotes({ action, error, correlation, retest }: JudgedAction
   const outer = error.outer
     ? ` Outside the middle half of the range it counts ${error.outer.factor} times as much.`
     : '';
+  const known =
+    mdcOverError < 2.95
+      ? ''
+      : ` Because it is known only roughly, the MDC of one day against one is ${mdcOverError.toFixed(1)} times the error, not 2.8 times.`;
   return [
-    `${capital(action)}: typical error of one test day ${size}, ${from}.${outer}${together}`,
+    `${capital(action)}: typical error of one test day ${size}, ${from}.${outer}${together}${known}`,
     ...retest.notes.flatMap(noteText),
   ];
 }

@@ -2,6 +2,7 @@ import {
   type EstimatedCorrelation,
   errorCorrelation,
 } from '../inference/reliability/errorCorrelation.ts';
+import { multiplier } from '../inference/reliability/multiplier.ts';
 import { isRefusal } from '../inference/reliability/refusal.ts';
 import { squadError } from '../inference/retest/squadError.ts';
 import { scoresByAngle, type TestDay } from '../inference/retest/testDay.ts';
@@ -20,6 +21,8 @@ import type { TestKind } from '../tables/testError.ts';
 export interface KnownError {
   readonly error: TestError;
   readonly correlation?: EstimatedCorrelation;
+  /** MDC of one day against one over the error: 2.77 for a known one, more for one known roughly. */
+  readonly mdcOverError: number;
 }
 
 /** Fewer sessions of practice than this leave learning in the numbers. */
@@ -42,6 +45,17 @@ export function errorOfTest(
   occasions: readonly (readonly TestDay[])[],
   repeatability: readonly RepeatedTest[],
 ): KnownError {
+  const found = foundError(action, tests, occasions, repeatability);
+  const { degreesOfFreedom } = found.error;
+  return { ...found, mdcOverError: Math.SQRT2 * multiplier(0.95, degreesOfFreedom) };
+}
+
+function foundError(
+  action: ActionName,
+  tests: readonly TorqueTest[],
+  occasions: readonly (readonly TestDay[])[],
+  repeatability: readonly RepeatedTest[],
+): Omit<KnownError, 'mdcOverError'> {
   const own = repeatability.filter(({ of }) => 'action' in of && of.action === action);
   const stated = own.find((entry) => entry.kind === 'typical error');
   if (stated && !('mass' in stated.error)) return { error: statedError(stated) };

@@ -12,12 +12,17 @@ import { type ScoreTable, varianceParts } from '../../inference/reliability/repe
 import { standardErrorOfMeasurement } from '../../inference/reliability/standardErrorOfMeasurement.ts';
 import { type TypicalError, typicalError } from '../../inference/reliability/typicalError.ts';
 import { smallestWorthwhileChange } from '../../inference/reliability/worthwhile.ts';
-import { isSameAngle } from '../../inference/retest/testDay.ts';
-import type { RepeatedTest } from '../../notebook/tests/strengthTest.ts';
+import { type AngleTrials, isSameAngle } from '../../inference/retest/testDay.ts';
 import { meanOf, standardDeviation } from '../../numeric/moments.ts';
 import type { Results } from '../../run.ts';
+import { testDays } from '../../stages/testedTorques.ts';
+import { occasionsOf } from './occasions.ts';
 
-type Days = Extract<RepeatedTest, { kind: 'days' }>;
+/** Repeated days of some people, scored one way. */
+interface Days {
+  readonly score: 'best' | 'mean';
+  readonly people: readonly { readonly days: readonly (readonly AngleTrials[])[] }[];
+}
 
 /** One angle, or the mean of all angles, over repeated test days. */
 export interface RepeatedScore {
@@ -43,19 +48,43 @@ export interface RepeatedScore {
 /** How repeatable one action's test is. */
 export interface RepeatedAction {
   readonly action: string;
+  /** Stated under `repeatability`, or the days of the tests or of a retest. */
+  readonly of: 'stated' | 'tests' | 'retest';
   readonly people: number;
   readonly days: number;
   /** Mean of the angles first, then each angle that everybody did on every day. */
   readonly scores: readonly RepeatedScore[];
 }
 
-/** Every set of repeated test days of a scenario. */
-export function judgeRepeats({ scenario }: Results): RepeatedAction[] {
-  return scenario.repeatability.flatMap((entry) =>
+/** Every set of repeated test days of a scenario: those stated, and tests of several days. */
+export function judgeRepeats({ scenario, athlete }: Results): RepeatedAction[] {
+  const stated = scenario.repeatability.flatMap((entry) =>
     entry.kind === 'days' && 'action' in entry.of
-      ? [{ action: entry.of.action, ...counted(entry), scores: scoresOf(entry) }]
+      ? [
+          {
+            action: entry.of.action,
+            of: 'stated' as const,
+            ...counted(entry),
+            scores: scoresOf(entry),
+          },
+        ]
       : [],
   );
+  const occasions = occasionsOf(scenario, athlete.body);
+  const actions = new Set(
+    occasions.flatMap(({ torques }) => torques.map(({ test }) => test.action)),
+  );
+  const tested = [...actions].flatMap((action) =>
+    occasions.flatMap(({ torques }, i): RepeatedAction[] => {
+      const days = testDays(torques, action);
+      const [first] = days;
+      if (!first || days.length < 2) return [];
+      const entry = { score: first.score, people: [{ days: days.map(({ angles }) => angles) }] };
+      const of = i === 0 ? ('tests' as const) : ('retest' as const);
+      return [{ action, of, ...counted(entry), scores: scoresOf(entry) }];
+    }),
+  );
+  return [...stated, ...tested];
 }
 
 const counted = ({ people }: Days) => ({
