@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { fitStrength } from '../../src/inference/fitStrength.ts';
-import { isRefusal } from '../../src/inference/reliability/refusal.ts';
+import { isRefusal, type Refusal } from '../../src/inference/reliability/refusal.ts';
 import { squadError } from '../../src/inference/retest/squadError.ts';
 import type { TestDay } from '../../src/inference/retest/testDay.ts';
-import { borrowedError, errorFromRepeats } from '../../src/inference/retest/testError.ts';
+import {
+  borrowedError,
+  errorFromRepeats,
+  type TestError,
+} from '../../src/inference/retest/testError.ts';
 import { toRadians } from '../../src/numeric/degrees.ts';
 
 const day = (torque: number, deg = 60): TestDay => ({
@@ -11,7 +15,7 @@ const day = (torque: number, deg = 60): TestDay => ({
   angles: [{ angle: toRadians(deg), trials: [torque] }],
 });
 
-function given<T extends object>(error: T) {
+function given(error: TestError | Refusal): TestError {
   if (isRefusal(error)) throw new Error(error.reason);
   return error;
 }
