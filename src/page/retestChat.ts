@@ -6,7 +6,7 @@ import type {
   JudgedRetests,
 } from '../questions/retest/judgeRetests.ts';
 import type { Results } from '../run.ts';
-import { newtonMetres, percent, signedPercent } from './words.ts';
+import { kilograms, newtonMetres, percent, signedPercent } from './words.ts';
 import { wrapWords } from './wrap.ts';
 
 /** A phone shows about so many columns of a fixed-width block. */
@@ -102,7 +102,7 @@ function angleLines({ retest }: JudgedAction): string[] {
 function liftPart({ lifts }: JudgedRetest): string[] {
   return lifts.map(
     ({ lift, to, before, after, gain, detectable, says }) =>
-      `${lift} to ${toDegrees(to).toFixed(0)} deg: ${before.toFixed(1)} -> ${after.toFixed(1)} kg, ${signedPercent(gain)}, ${says} (MDC ${percent(detectable)})`,
+      `${lift} to ${toDegrees(to).toFixed(0)} deg: ${kilograms(before)} -> ${kilograms(after)}, ${signedPercent(gain)}, ${says} (MDC ${percent(detectable)})`,
   );
 }
 
