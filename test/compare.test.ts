@@ -162,7 +162,7 @@ describe('compare', () => {
       const text = lines.join(' ').replace(/\s+/g, ' ');
       expect(text).toContain('a is a.yaml; b is b.yaml.');
       expect(text).toContain(
-        'The best program is "long holds" in a (+16 %) and "more holds" in b (+16 %);',
+        'The best program is "long holds" in a (+17 %) and "more holds" in b (+17 %);',
       );
       expect(text).toContain('athlete.mass: 65 kg (a, line 9); 72 kg (b, line 9)');
       expect(text).toContain('not there');

@@ -78,6 +78,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'type inference',
     'type mechanics',
     'type physiology',
+    'physiology/shortfall.ts',
     'tables',
   ],
 };

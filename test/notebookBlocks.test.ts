@@ -84,7 +84,11 @@ describe('the notebook', () => {
       'Which program',
       ...closing,
     ]);
-    expect(headings(renderMarkdown(shortReport(results)))).toEqual(['Which program']);
+    // With it go the cautions that the programs touch: the screen shows no others.
+    expect(headings(renderMarkdown(shortReport(results)))).toEqual([
+      'Which program',
+      'Cautions for these programs',
+    ]);
   });
 
   it('keeps a text in the markdown report exactly as written', async () => {

@@ -173,6 +173,29 @@ describe('a retest of a scenario', () => {
 });
 
 describe('repeated test days', () => {
+  it('are also the days of the tests and of a retest', async () => {
+    const judged = judgeRepeats(await resultsOf(demo));
+    expect(judged.map(({ of, people, days }) => [of, people, days])).toEqual([
+      ['stated', 6, 2],
+      ['tests', 1, 2],
+      ['retest', 1, 2],
+    ]);
+  });
+
+  it('of people with unlike numbers of days count those that all have', async () => {
+    const people =
+      'A: [{ 60 deg: [200] }, { 60 deg: [206] }, { 60 deg: [202] }], B: [{ 60 deg: [180] }, { 60 deg: [178] }]';
+    const text = file(
+      '60 deg: [200], 90 deg: [180]',
+      '60 deg: [210], 90 deg: [190]',
+      `repeatability: [{ action: knee extension, unit: N m, people: { ${people} } }]\n`,
+    );
+    const [judged] = judgeRepeats(await resultsOf(text));
+    expect(judged).toMatchObject({ people: 2, days: 2 });
+    // Differences +6 and −2: SD 5.657, over √2 4.0 N·m (hand calculation).
+    expect(judged?.scores[0]?.error.amount.value).toBeCloseTo(4, 9);
+  });
+
   it('give the typical error, its interval and the correlations of the six made-up athletes', async () => {
     // Numbers recomputed with a general statistics package from these data; the method is that of
     // Hopkins 2000 and Shrout and Fleiss 1979.

@@ -111,6 +111,45 @@ describe('sweep', () => {
   });
 });
 
+describe('a place that counts something', () => {
+  const place = 'programs.deep squat.work.1.sets';
+
+  it('is tried at every whole number and at no other', async () => {
+    // minutes = 6 reps × 3 s a set + 180 s between sets: (18·n + 180·(n − 1))/60 a week (hand calculation).
+    const found = await seek(
+      parsed(oneProgram),
+      place,
+      '1 : 6',
+      'minutes("deep squat")',
+      '10.2 min',
+    );
+    if ('fault' in found) throw new Error(found.fault);
+    expect(found.sought.solutions.map(({ value }) => value)).toEqual(['4']);
+    expect(found.sought.refused.count).toBe(0);
+    const between = await seek(
+      parsed(oneProgram),
+      place,
+      '1 : 6',
+      'minutes("deep squat")',
+      '11 min',
+    );
+    if ('fault' in between) throw new Error(between.fault);
+    expect(between.sought.solutions).toEqual([]);
+    expect(between.sought.jumps.map((pair) => pair.map(({ value }) => value))).toEqual([
+      ['4', '5'],
+    ]);
+  });
+
+  it('says with which values a program cannot be done as written', async () => {
+    const steps = await swept(oneProgram, 'programs.deep squat.work.1.load', '60 %, 95 %', 'mass');
+    // At 95 % of the single two repetitions are possible (textbook chart), six are written.
+    expect(steps.steps.map(({ short }) => short)).toEqual([[], ['deep squat']]);
+    expect(renderTerminal(sweepPage(steps), 80).replace(/\s+/g, ' ')).toContain(
+      'With 95 % "deep squat" cannot be done as written',
+    );
+  });
+});
+
 describe('the page of a sweep', () => {
   const place = 'programs.deep squat.work.1.to';
   const page = async (width: number, values: string, ...formulas: string[]) =>

@@ -7,6 +7,7 @@ import { sweepPage } from '../page/sweepPage.ts';
 import { renderTerminal } from '../page/terminal.ts';
 import { traceText } from '../page/traceText.ts';
 import { vocabularyPage } from '../page/vocabularyPage.ts';
+import { wrapWords } from '../page/wrap.ts';
 import { ask, vocabulary } from '../questions/ask.ts';
 import { type Sought, seek } from '../questions/seek.ts';
 import { type SoughtExtreme, seekExtreme } from '../questions/seekExtreme.ts';
@@ -68,7 +69,10 @@ export async function vary(
   }
   const swept = await sweep(source, place, values, formulas);
   if (swept.fault !== undefined) refuse(swept.fault);
-  else process.stdout.write(`${renderTerminal(sweepPage(swept.sweep), width())}\n`);
+  else {
+    process.stdout.write(`${renderTerminal(sweepPage(swept.sweep), width())}\n`);
+    if (swept.sweep.steps.every(({ answers }) => answers.length === 0)) process.exitCode = 1;
+  }
 }
 
 async function varyTwo(
@@ -112,7 +116,8 @@ export async function find(
     return;
   }
   const { sought } = found;
-  process.stdout.write(`${printableLines(soughtText(sought))}\n`);
+  const said = wrapWords(soughtText(sought), width()).join('\n');
+  process.stdout.write(`${printableLines(said)}\n`);
   const places = 'extremes' in sought ? sought.extremes : sought.solutions;
   if (places.length === 0) process.exitCode = 1;
   if (options.write) await writeFound(scenario, place, valuesOf(sought), formula);

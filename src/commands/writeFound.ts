@@ -17,8 +17,9 @@ export async function writeFound(
 ): Promise<void> {
   if (only === undefined || others.length > 0) {
     process.exitCode = 1;
-    const many = only === undefined ? 'no' : 'more than one';
-    process.stderr.write(`nothing was written: there is ${many} such value\n`);
+    const many =
+      only === undefined ? 'there is no such value' : 'there is more than one such value';
+    process.stderr.write(`nothing was written: ${many}; to choose one: torqueleaf set\n`);
     return;
   }
   const made = await putInFile(scenario, place, short(only));

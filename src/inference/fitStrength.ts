@@ -34,6 +34,8 @@ export interface StrengthFit extends FittedCurve {
 export interface ErrorOfTest {
   readonly share: number;
   readonly known: TestError['known'];
+  /** The same at an angle (degrees) of a torque (N·m); left out: everywhere alike. */
+  readonly at?: (deg: number, torque: number) => number;
 }
 
 /** Normal deviate of the middle 90 % (tables). */
@@ -55,9 +57,12 @@ export function fitStrength(
   return actionNames.flatMap((action) => {
     const tests = measured.filter((test) => test.action === action);
     if (tests.length === 0) return [];
-    const { share, known } = errorOf(action);
+    const { share, known, at } = errorOf(action);
     const tested = { action, reference, bodyMass, testError: share };
-    return [described(fitStrengthCurve(tested, tests), known)];
+    const points = at
+      ? tests.map((test) => ({ ...test, error: at(test.deg, test.torque) }))
+      : tests;
+    return [described(fitStrengthCurve(tested, points), known)];
   });
 }
 

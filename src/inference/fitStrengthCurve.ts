@@ -19,6 +19,8 @@ import { logRow, strengthOf } from './curveParameters.ts';
 export interface MeasuredTorque {
   readonly deg: number;
   readonly torque: number;
+  /** How far this one scatters, share of the torque; left out: as tests of the action do. */
+  readonly error?: number;
 }
 
 /** Who was tested in what, and how far a repeated test scatters (share of the torque). */
@@ -86,7 +88,8 @@ function wholeFit(tested: Tested, measured: readonly MeasuredTorque[]): Found {
   const { action, reference, bodyMass } = tested;
   const { shiftDeg } = strengthSpread(action);
   const linear = measured.map(({ deg }) => logRow(action, 0, deg).map(withoutPlace));
-  const scatter = choleskyFactor(scatterOf(linear, tested.testError));
+  const errors = errorsOf(tested, measured);
+  const scatter = choleskyFactor(scatterOf(linear, errors));
   const ratios = (place: number) =>
     measured.map(({ deg, torque }) =>
       Math.log(torque / meanTorque(action, reference, bodyMass, deg - place * shiftDeg)),
@@ -97,13 +100,13 @@ function wholeFit(tested: Tested, measured: readonly MeasuredTorque[]): Found {
     { tolerance: 1e-7, variance: 1 },
   );
   const [place = 0] = fit.parameters;
-  const pulls = solvePositiveDefinite(scatterOf(linear, tested.testError), ratios(place));
+  const pulls = solvePositiveDefinite(scatterOf(linear, errors), ratios(place));
   const rows = measured.map(({ deg }) => logRow(action, place * shiftDeg, deg));
   return {
     parameters: (linear[0] ?? []).map((_, j) =>
       j === 1 ? place : linear.reduce((sum, row, i) => sum + (row[j] ?? 0) * (pulls[i] ?? 0), 0),
     ),
-    covariance: posterior(rows, tested.testError),
+    covariance: posterior(rows, errors),
     penalty: fit.sumOfSquares,
     agreed: fit.agreed,
   };
@@ -111,14 +114,17 @@ function wholeFit(tested: Tested, measured: readonly MeasuredTorque[]): Found {
 
 const withoutPlace = (entry: number, j: number) => (j === 1 ? 0 : entry);
 
+const errorsOf = ({ testError }: Tested, measured: readonly MeasuredTorque[]) =>
+  measured.map(({ error = testError }) => error);
+
 /** Scatter of log torques about the mean person's: what parameters of spread 1 add, and test error. */
-function scatterOf(rows: readonly (readonly number[])[], testError: number): number[][] {
-  return rows.map((a, i) => rows.map((b, k) => dot(a, b) + (i === k ? testError ** 2 : 0)));
+function scatterOf(rows: readonly (readonly number[])[], errors: readonly number[]): number[][] {
+  return rows.map((a, i) => rows.map((b, k) => dot(a, b) + (i === k ? (errors[i] ?? 0) ** 2 : 0)));
 }
 
 /** Covariance of parameters of prior spread 1 after tests: I − Φᵀ(ΦΦᵀ + σ²I)⁻¹Φ. */
-function posterior(rows: readonly (readonly number[])[], testError: number): number[][] {
-  const scatter = choleskyFactor(scatterOf(rows, testError));
+function posterior(rows: readonly (readonly number[])[], errors: readonly number[]): number[][] {
+  const scatter = choleskyFactor(scatterOf(rows, errors));
   const columns = (rows[0] ?? []).map((_, j) =>
     forwardSolved(
       scatter,
@@ -137,12 +143,13 @@ const dot = (a: readonly number[], b: readonly number[]) =>
  * all other parameters keep their spread of 1.
  */
 function sizeFit(tested: Tested, measured: readonly MeasuredTorque[]): Found {
-  const { action, reference, bodyMass, testError } = tested;
+  const { action, reference, bodyMass } = tested;
+  const errors = errorsOf(tested, measured);
   const { logScale } = strengthSpread(action);
-  const points = measured.map(({ deg, torque }) => ({
+  const points = measured.map(({ deg, torque }, i) => ({
     row: logRow(action, 0, deg),
     log: Math.log(torque / meanTorque(action, reference, bodyMass, deg)),
-    certainty: 1 / (testError ** 2 + dot(residualAt(action, deg), residualAt(action, deg))),
+    certainty: 1 / ((errors[i] ?? 0) ** 2 + dot(residualAt(action, deg), residualAt(action, deg))),
   }));
   const known = points.reduce((sum, { certainty }) => sum + certainty, 0) * logScale ** 2;
   const weights = points.map(({ certainty }) => (certainty * logScale) / (1 + known));
@@ -152,7 +159,8 @@ function sizeFit(tested: Tested, measured: readonly MeasuredTorque[]): Found {
     points.reduce((sum, { row }, i) => sum + (weights[i] ?? 0) * (row[j] ?? 0), 0),
   );
   const miss = taken.map((a, j) => (j === 0 ? 1 - a : -a));
-  const ownVariance = dot(miss, miss) + testError ** 2 * dot(weights, weights);
+  const scatter = weights.map((weight, i) => weight * (errors[i] ?? 0));
+  const ownVariance = dot(miss, miss) + dot(scatter, scatter);
   const covariance = miss.map((_, i) =>
     miss.map((__, j) => {
       if (i === j) return i === 0 ? ownVariance : 1;

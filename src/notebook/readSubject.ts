@@ -1,5 +1,5 @@
 import { toRadians } from '../numeric/degrees.ts';
-import { responseLimits } from '../tables/responseLimits.ts';
+import { responseBounds } from '../tables/testError.ts';
 import type { AthleteFile, GroupFile } from './bodySchema.ts';
 import { complete, optional } from './complete.ts';
 import type { Draft } from './draft.ts';
@@ -30,7 +30,7 @@ const training: Expected = {
 const response: Expected = {
   dimension: 'share',
   example: '110 %',
-  ...responseLimits,
+  ...responseBounds,
   bounds: 'a share of the forecast gains lies between 20 % and 250 %',
 };
 const bodyLength: Expected = {

@@ -48,7 +48,7 @@ function unexplained({ athlete, tablesAlone, anglesDeg }: Results): string {
     const i = anglesDeg.indexOf(deg);
     return `${newtonMetres(tablesAlone[i] ?? 0)} at ${deg}° (this athlete ${newtonMetres(athlete.groups['knee extension'].torque[i] ?? 0)})`;
   };
-  return `Muscle tables alone (areas, lengths, levers, drive) would give ${at(20)} and ${at(80)}. What they do not explain is carried unchanged through training.`;
+  return `Muscle tables alone (areas, lengths, levers, drive of the men they were measured on, not of this athlete) would give ${at(20)} and ${at(80)}. What they do not explain is carried unchanged through training.`;
 }
 
 /** What stands on weak ground when the target is not the knee extensors. */

@@ -195,3 +195,13 @@ export function cautionSection(): Section {
     blocks: [{ kind: 'list', items: cautions.map((text, i) => `(${i + 1}) ${text}`) }],
   };
 }
+
+/** Those that the programs of a ranking touch, for a page that has not all of them. */
+export function trippedCautions(results: Results): Section[] {
+  const numbers = new Set(
+    results.ranking.flatMap(({ program }) => tripped(program, results).map(({ number }) => number)),
+  );
+  const items = cautions.flatMap((text, i) => (numbers.has(i + 1) ? [`(${i + 1}) ${text}`] : []));
+  if (items.length === 0) return [];
+  return [{ heading: 'Cautions for these programs', blocks: [{ kind: 'list', items }] }];
+}

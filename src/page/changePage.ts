@@ -35,7 +35,12 @@ function placeText({ place, a, b }: Difference): string {
 /** The best program before and now, then every other number that moved as far as it is shown. */
 export function answerBlocks(change: Change): Block[] {
   if (!isAnswerMoved(change)) return [{ kind: 'text', text: 'Nothing that counts changed.' }];
-  const items = [...programMoves(change), ...tieMoves(change), ...cellMoves(change)];
+  const items = [
+    ...shortItems(change),
+    ...programMoves(change),
+    ...tieMoves(change),
+    ...cellMoves(change),
+  ];
   return [
     { kind: 'text', text: bestText(change) },
     ...(items.length > 0 ? [{ kind: 'list', items } as const] : []),
@@ -45,7 +50,12 @@ export function answerBlocks(change: Change): Block[] {
 function isAnswerMoved(change: Change): boolean {
   const { a, b } = change;
   const moved = [...programMoves(change), ...tieMoves(change), ...cellMoves(change)];
-  return a.program !== b.program || signedPoints(b.gain - a.gain) !== '0' || moved.length > 0;
+  return (
+    a.program !== b.program ||
+    signedPoints(b.gain - a.gain) !== '0' ||
+    moved.length > 0 ||
+    change.short.length > 0
+  );
 }
 
 function bestText({ a, b, programs }: Change): string {
@@ -65,6 +75,9 @@ function goes(a: number, b: number): string {
     ? `stays at about ${now} (${points} points)`
     : `goes from ${before} to ${now} (${points} points)`;
 }
+
+const shortItems = ({ short }: Change) =>
+  short.map((name) => `${name}: cannot be done as written; its gain is that of what can be done`);
 
 /** Gains and places of the programs but the best, whose gain is told before. */
 function programMoves({ a, b, programs, places }: Change): string[] {

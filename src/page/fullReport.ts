@@ -1,6 +1,6 @@
 import type { Results } from '../run.ts';
 import { athleteSection } from './athleteSection.ts';
-import { cautionSection } from './cautions.ts';
+import { cautionSection, trippedCautions } from './cautions.ts';
 import { cellsSection } from './cellsSection.ts';
 import { conflictSection, sourceSection, wordSection } from './evidence.ts';
 import { gainSections } from './gainSections.ts';
@@ -25,9 +25,10 @@ export function fullReport(results: Results): Report {
   };
 }
 
-/** The verdict alone, wherever it stands in the whole report. */
+/** The verdict, wherever it stands in the whole report, and the cautions its programs touch. */
 export function shortReport(results: Results): Report {
-  return { title: results.scenario.title, sections: [verdictSection(results)] };
+  const sections = [verdictSection(results), ...trippedCautions(results)];
+  return { title: results.scenario.title, sections };
 }
 
 /** Top down: verdict, ranking, reasons, the coach's cells, what was measured. */

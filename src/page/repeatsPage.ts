@@ -12,11 +12,14 @@ export function repeatsPage({ scenario }: Results, judged: readonly RepeatedActi
   };
 }
 
-function actionSection({ action, people, days, scores }: RepeatedAction, wanted?: number): Section {
+function actionSection(
+  { action, of, people, days, scores }: RepeatedAction,
+  wanted?: number,
+): Section {
   const [first] = scores;
   const who = people === 1 ? 'one person' : plural(people, 'person', 'people');
   return {
-    heading: capital(action),
+    heading: `${capital(action)}${ofWhat[of]}`,
     blocks: [
       {
         kind: 'text',
@@ -30,6 +33,8 @@ function actionSection({ action, people, days, scores }: RepeatedAction, wanted?
     ],
   };
 }
+
+const ofWhat = { stated: '', tests: ', days of the tests', retest: ', days of a retest' } as const;
 
 const nameOf = ({ angle }: RepeatedScore) =>
   angle === undefined ? 'mean of the angles' : degrees(angle);
@@ -103,12 +108,12 @@ function correlationTable(score: RepeatedScore): Block {
     ],
     rows: correlations
       ? [
-          row('(1,1) one day, any days', correlations.oneWay.single),
-          row('(2,1) one day, agreement', correlations.agreement.single),
-          row('(3,1) one day, consistency', correlations.consistency.single),
-          row('(1,k) mean of the days, any days', correlations.oneWay.mean),
-          row('(2,k) mean, agreement', correlations.agreement.mean),
-          row('(3,k) mean, consistency', correlations.consistency.mean),
+          row('ICC (1,1) one day, any days', correlations.oneWay.single),
+          row('ICC (2,1) one day, agreement', correlations.agreement.single),
+          row('ICC (3,1) one day, consistency', correlations.consistency.single),
+          row('ICC (1,k) mean of the days, any days', correlations.oneWay.mean),
+          row('ICC (2,k) mean, agreement', correlations.agreement.mean),
+          row('ICC (3,k) mean, consistency', correlations.consistency.mean),
         ]
       : [],
   };

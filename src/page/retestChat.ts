@@ -5,7 +5,7 @@ import type { JudgedRetest, JudgedRetests } from '../questions/retest/judgeRetes
 import type { Results } from '../run.ts';
 import { noTarget } from './noTarget.ts';
 import { actionName, setUpName } from './setUpName.ts';
-import { percent, signedPercent } from './words.ts';
+import { kilograms, newtonMetres, percent, signedPercent } from './words.ts';
 import { wrapWords } from './wrap.ts';
 
 /** A phone shows about so many columns of a fixed-width block. */
@@ -64,7 +64,8 @@ function actionParts(action: JudgedAction): string[][] {
           : [`forecast was ${signedPercent(predicted.inTarget)}`]),
       ]
     : [actionName(action).toUpperCase()];
-  const size = error.unit === 'share' ? percent(error.amount, 1) : `${error.amount.toFixed(0)} N m`;
+  const size =
+    error.unit === 'share' ? percent(error.amount, 1) : ascii(newtonMetres(error.amount));
   return [verdicts, [...angleLines(action), `test error ${size}, ${error.known}`]];
 }
 
@@ -81,7 +82,10 @@ function interval(verdict: Judged | NotJudged): string[] {
 function angleLines({ retest, isTarget }: JudgedAction): string[] {
   if (retest.angles.length === 0) return [];
   const right = (text: string, width: number) => text.padStart(width);
-  const signed = (x: number) => `${x > 0 ? '+' : ''}${x.toFixed(0)}`;
+  const signed = (x: number) => {
+    const whole = Math.round(x);
+    return whole > 0 ? `+${whole}` : String(whole === 0 ? 0 : whole);
+  };
   const rows = retest.angles.map((one) => {
     const says = { 'gain beyond noise': 'gain', 'loss beyond noise': 'loss', 'cannot say': '.' }[
       one.says
@@ -102,7 +106,7 @@ function angleLines({ retest, isTarget }: JudgedAction): string[] {
 function liftPart({ lifts }: JudgedRetest): string[] {
   return lifts.map(
     ({ lift, from, to, before, after, gain, detectable, says }) =>
-      `${lift}${from === undefined ? '' : ` from ${toDegrees(from).toFixed(0)}`} to ${toDegrees(to).toFixed(0)} deg: ${before.toFixed(1)} -> ${after.toFixed(1)} kg, ${signedPercent(gain)}, ${says} (MDC ${percent(detectable)})`,
+      `${lift}${from === undefined ? '' : ` from ${toDegrees(from).toFixed(0)}`} to ${toDegrees(to).toFixed(0)} deg: ${kilograms(before)} -> ${kilograms(after)}, ${signedPercent(gain)}, ${says} (MDC ${percent(detectable)})`,
   );
 }
 
@@ -111,13 +115,20 @@ const tail = ['Not medical advice; clears nobody to train or play.'];
 /** The few signs of the report that ASCII lacks. */
 const ascii = (text: string) =>
   text
+    .replace(/×/g, 'x')
+    .replace(/\u2044/g, '/')
+    .replace(/½/g, '1/2')
+    .replace(/[łŁ]/g, (letter) => (letter === 'ł' ? 'l' : 'L'))
+    .replace(/→/g, '->')
+    .replace(/√/g, 'root of ')
     .replace(/[–—−]/g, '-')
     .replace(/[’‘]/g, "'")
     .replace(/[“”]/g, '"')
     .replace(/·/g, ' ')
     .replace(/°/g, ' deg')
     .normalize('NFKD')
-    .replace(/[^\n\x20-\x7e]/g, '');
+    .replace(/\p{M}/gu, '')
+    .replace(/[^\n\x20-\x7e]/gu, '?');
 
 /** Whole parts into as few messages as keep to the limit, room left for the number. */
 function packed(parts: readonly string[]): string[] {
@@ -126,7 +137,18 @@ function packed(parts: readonly string[]): string[] {
     const longer = messages.length > 0 ? `${messages.at(-1)}\n\n${part}` : part;
     if (messages.length > 0 && longer.length <= mostCharacters - 20)
       messages[messages.length - 1] = longer;
-    else messages.push(part);
+    else messages.push(...inLines(part));
+  }
+  return messages;
+}
+
+/** A part too long for one message, cut between lines. */
+function inLines(part: string): string[] {
+  const messages: string[] = [''];
+  for (const line of part.split('\n')) {
+    const longer = messages.at(-1) === '' ? line : `${messages.at(-1)}\n${line}`;
+    if (longer.length <= mostCharacters - 20) messages[messages.length - 1] = longer;
+    else messages.push(line);
   }
   return messages;
 }

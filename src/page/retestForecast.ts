@@ -1,7 +1,7 @@
 import type { JudgedAction } from '../questions/retest/judgeAction.ts';
 import type { JudgedRetest } from '../questions/retest/judgeRetests.ts';
 import type { Predicted } from '../questions/retest/predictedGain.ts';
-import { responseLimits } from '../tables/responseLimits.ts';
+import { responseBounds } from '../tables/testError.ts';
 import type { Section } from './report.ts';
 import { setUpName } from './setUpName.ts';
 import { percent, plural, signedPercent } from './words.ts';
@@ -38,7 +38,7 @@ function besideText(forecast: Predicted, judged: JudgedAction): string[] {
 function amplitudeText({ amplitude }: JudgedAction): string {
   if (!amplitude) return '';
   const { ratio, low, high, weight } = amplitude;
-  const { least, most } = responseLimits;
+  const { least, most } = responseBounds;
   const held = Math.min(Math.max(ratio, least), most);
   const beyond =
     held === ratio

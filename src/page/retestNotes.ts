@@ -6,7 +6,7 @@ import { capital, degrees, listInWords, newtonMetres, percent } from './words.ts
 
 /** What a verdict rests on and what weakens it, one sentence or two each. */
 export function retestNotes(judged: JudgedAction): string[] {
-  const { error, correlation, retest } = judged;
+  const { error, correlation, mdcOverError, retest } = judged;
   const size = error.unit === 'share' ? percent(error.amount, 1) : newtonMetres(error.amount);
   const from = {
     own: 'the athlete’s own, from the file',
@@ -20,8 +20,12 @@ export function retestNotes(judged: JudgedAction): string[] {
   const outer = error.outer
     ? ` Outside the middle half of the range it counts ${error.outer.factor} times as much.`
     : '';
+  const known =
+    mdcOverError < 2.95
+      ? ''
+      : ` Because it is known only roughly, the MDC of one day against one is ${mdcOverError.toFixed(1)} times the error, not 2.8 times.`;
   return [
-    `${capital(actionName(judged))}: typical error of one test day ${size}, ${from}.${outer}${together}`,
+    `${capital(actionName(judged))}: typical error of one test day ${size}, ${from}.${outer}${together}${known}`,
     ...retest.notes.flatMap(noteText),
   ];
 }

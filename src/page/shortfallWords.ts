@@ -1,17 +1,10 @@
+import { isSerious } from '../physiology/shortfall.ts';
 import type { ProgramResult } from '../run.ts';
 import { listInWords, plural } from './words.ts';
 
 /** What of a program cannot be done as written, said where it is written and in the verdict. */
 
 type Shortfall = ProgramResult['state']['shortfalls'][number];
-
-/**
- * Sets with at most this share of their repetitions cannot be done as written; what lacks less lies
- * within the spread between people at one load (working value).
- */
-const seriousFrom = 0.75;
-
-const isSerious = ({ done, wanted }: Shortfall) => done <= seriousFrom * wanted;
 
 /** The first week in which an exercise falls seriously short, or else at all, if it does. */
 function firstShortfall(program: ProgramResult, exercise: number): Shortfall | undefined {
@@ -30,9 +23,6 @@ export function shortfallSentence(program: ProgramResult, exercise: number): str
   const why = week === 1 ? '' : ', because the load rises faster than the strength';
   return ` Cannot be done as written: ${when} ${short}${why}.`;
 }
-
-/** Whether sets of a program cannot be done as written. */
-export const fallsShort = ({ state }: ProgramResult) => state.shortfalls.some(isSerious);
 
 /** The exercises that cannot be done as written: "back squat 2 of 12 repetitions in week 3". */
 export function shortfallList(program: ProgramResult): string {

@@ -14,6 +14,7 @@ export function sweepPage(sweep: Sweep): Report {
   const blocks = [
     sweepTable(sweep),
     ...refusals(steps.map((step) => ({ at: step.value, step }))),
+    ...shortAt(steps),
     ...bestOf(steps, formulas),
     ...chartOf(sweep),
   ];
@@ -37,6 +38,21 @@ function sweepTable({ place, written, formulas, steps }: Sweep): Block {
       ...(says === undefined ? answers.map(cellText) : formulas.map(() => '-')),
     ]),
   };
+}
+
+/** Values with which a program cannot be done as written, where it can be with others. */
+function shortAt(steps: Sweep['steps']): Block[] {
+  const names = [...new Set(steps.flatMap(({ short = [] }) => short))];
+  const items = names.flatMap((name) => {
+    const at = steps.filter(({ short }) => short?.includes(name)).map(({ value }) => value);
+    const told = steps.filter(({ short }) => short !== undefined).length;
+    return at.length === told
+      ? []
+      : [
+          `With ${listInWords(at)} "${name}" cannot be done as written; its gain is that of what can be done.`,
+        ];
+  });
+  return items.length > 0 ? [{ kind: 'list', items }] : [];
 }
 
 /** Where the first formula is largest and smallest; nothing for texts and lists. */

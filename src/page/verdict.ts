@@ -1,11 +1,13 @@
 import type { Placed } from '../inference/ranking.ts';
+import { toDegrees } from '../numeric/degrees.ts';
+import { fallsShort } from '../physiology/shortfall.ts';
 import type { ProgramResult, Results } from '../run.ts';
 import { actions, jointWords } from '../tables/actions.ts';
 import { gainMiss } from '../tables/adaptation.ts';
 import { evidence } from '../tables/evidence.ts';
 import { cautionMarks } from './cautions.ts';
 import type { Block, Section } from './report.ts';
-import { fallsShort, shortfallList } from './shortfallWords.ts';
+import { shortfallList } from './shortfallWords.ts';
 import { listInWords, percent, plural, rangeDegrees, signedPercent } from './words.ts';
 
 /** Who, joint, target and convention; the verdict in a few sentences; the ranking. */
@@ -47,7 +49,7 @@ function verdict(results: Results): string {
   const { program, margin } = best;
   const { meanGain } = program.landing;
   const range = rangeDegrees(scenario.target.from, scenario.target.to);
-  const further = `${wish(best, ranking.length, scenario.target.gain)}${tooLong(program, scenario.minutesPerWeek)}${notAsWritten(results)}`;
+  const further = `${untested(results)}${wish(best, ranking.length, scenario.target.gain)}${tooLong(program, scenario.minutesPerWeek)}${notAsWritten(results)}`;
   if (meanGain < noticeable) {
     const none =
       ranking.length === 1
@@ -78,12 +80,26 @@ function others(ranking: Results['ranking']): string {
 /** Programs with sets that cannot be done, and which: told before anything is chosen. */
 function notAsWritten({ ranking }: Results): string {
   return ranking
-    .filter(({ program }) => fallsShort(program))
+    .filter(({ program }) => fallsShort(program.state))
     .map(
       ({ program }) =>
         ` "${program.name}" cannot be done as written (${shortfallList(program)}); its gain is that of what can be done.`,
     )
     .join('');
+}
+
+/** That the athlete was tested elsewhere than where strength is wanted. */
+function untested({ fits, question, scenario }: Results): string {
+  if (scenario.subject.isGroup) return '';
+  const { action, target } = question;
+  const fit = fits.find((one) => one.action === action);
+  if (!fit) return ` No test of ${action}: the curve is that of the mean person.`;
+  const inside = fit.measured.some(
+    ({ deg }) => deg >= toDegrees(target.from) - 1e-6 && deg <= toDegrees(target.to) + 1e-6,
+  );
+  return inside
+    ? ''
+    : ` No angle inside the target was tested: its torque is read off a curve fitted elsewhere.`;
 }
 
 function wish(best: Placed<ProgramResult>, programs: number, wanted: number | undefined): string {
@@ -119,7 +135,7 @@ function rankingTable(results: Results): Block {
     rows: ranking.map(({ program, place, tiesWithBest }) => {
       const over = limit !== undefined && program.minutesPerWeek > limit ? ' (over limit)' : '';
       return [
-        `${place}. ${program.name}${tiesWithBest && ties > 1 ? ' (tie)' : ''}${fallsShort(program) ? ' (cannot be done as written)' : ''}`,
+        `${place}. ${program.name}${tiesWithBest && ties > 1 ? ' (tie)' : ''}${fallsShort(program.state) ? ' (cannot be done as written)' : ''}`,
         signedPercent(program.landing.meanGain),
         percent(program.landing.hitShare),
         `${program.minutesPerWeek.toFixed(0)}${over}`,

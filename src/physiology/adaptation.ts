@@ -1,10 +1,11 @@
 import { gridDeg, type OverAngles } from '../mechanics/angleGrid.ts';
-import { type ActionName, actions, byAction } from '../tables/actions.ts';
+import { type ActionName, byAction } from '../tables/actions.ts';
 import { type Coefficients, kernel, largestGain } from '../tables/adaptation.ts';
 import { type MuscleHead, regions } from '../tables/quadriceps.ts';
 import { armGrowth } from './armGrowth.ts';
 import type { Athlete, MuscleGroup } from './athlete.ts';
 import type { Contraction, WeeklyDose } from './dose.ts';
+import { driveSpread, lengthScales } from './driveSpread.ts';
 import { type HeadChange, headTorque, unchangedHead } from './muscle.ts';
 
 /** What training has changed in one muscle group, as shares of the first state. */
@@ -103,47 +104,13 @@ export function oneWeekLater(
  */
 function saturatedDrive(dose: OverAngles, action: ActionName, c: Coefficients): number[] {
   const local = new Float64Array(gridDeg.length);
-  const spreads = spreadsOf(action, c);
   for (const [source, amount] of dose.entries()) {
     if (amount === 0) continue;
-    const spread = spreads[source] ?? spreadFrom(source, lengthScales[action], c);
-    spreads[source] = spread;
+    const spread = driveSpread(action, source, c);
     for (let i = 0; i < local.length; i++)
       local[i] = (local[i] as number) + amount * (spread[i] as number);
   }
   return Array.from(local, (d) => d / (d + c.driveHalfDose));
-}
-
-/** h·K of work at one grid angle, by grid angle. */
-function spreadFrom(source: number, length: OverAngles, c: Coefficients): Float64Array {
-  const trained = length[source] ?? 0;
-  const beyond = Math.max(trained - kernel.shortAtDeg, 0);
-  const fade = Math.max(1 - c.driveFadePerDeg * beyond, kernel.leastFade);
-  const shorter = width(c.widthShorterAt40, c.widthShorterAt90, trained);
-  const longer = width(c.widthLongerAt40, c.widthLongerAt90, trained);
-  return Float64Array.from(length, (at) => {
-    const z = (at - trained) / (at < trained ? shorter : longer);
-    return fade * Math.exp(-0.5 * z * z);
-  });
-}
-
-const spreadsKnown = new WeakMap<Coefficients, Partial<Record<ActionName, Float64Array[]>>>();
-
-/** What has been worked out of an action's kernel with these coefficients: every week asks again. */
-function spreadsOf(action: ActionName, c: Coefficients): Float64Array[] {
-  const byActionKnown = spreadsKnown.get(c) ?? {};
-  spreadsKnown.set(c, byActionKnown);
-  const spreads = byActionKnown[action] ?? [];
-  byActionKnown[action] = spreads;
-  return spreads;
-}
-
-/** Kernel width (degrees) by trained angle: a straight line through its two known values. */
-function width(atShort: number, atLong: number, trained: number): number {
-  const { shortAtDeg, longAtDeg, fromDeg, toDeg, leastWidthDeg } = kernel;
-  const inside = Math.min(Math.max(trained, fromDeg), toDeg);
-  const share = (inside - shortAtDeg) / (longAtDeg - shortAtDeg);
-  return Math.max(atShort + (atLong - atShort) * share, leastWidthDeg);
 }
 
 /**
@@ -181,16 +148,6 @@ function headGoal(
     shortened: c.seriesShort * (short / all) * filled(grownDose(0), c.growthHalfDose),
   };
 }
-
-/**
- * Muscle length at each grid angle on the scale of knee flexion: 0 where an action's muscles are
- * shortest, 110 where they are longest, straight between. The kernel was fitted on the knee
- * extensors, whose own angle this is; for other actions that scale is an assumption.
- */
-const lengthScales = byAction((name) => {
-  const { shortDeg, longDeg } = actions[name];
-  return gridDeg.map((deg) => (110 * (deg - shortDeg)) / (longDeg - shortDeg));
-});
 
 /** Whether work at each grid angle is short (−1) or long (1): an S-curve of the length scale. */
 const shortOrLong = byAction((name) =>

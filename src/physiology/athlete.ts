@@ -67,7 +67,7 @@ export function tableKneeExtension(kneeDeg: number, trained: boolean): number {
 /**
  * Builds an athlete from body and strength.
  *
- * The ratio of the measured curve to the muscle tables is the residual of the model page: whatever
+ * The ratio of the measured curve to the muscle tables is a residual: whatever
  * the tables do not explain stays as measured, and training acts through the muscles' ratio of
  * changed to unchanged torque.
  */

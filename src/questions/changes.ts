@@ -1,6 +1,7 @@
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
 import { type Difference, differences } from '../notebook/text/differences.ts';
 import type { Source } from '../notebook/text/source.ts';
+import { fallsShort } from '../physiology/shortfall.ts';
 import type { Results } from '../run.ts';
 
 /** A value in each of two scenarios; a side that has none is left out. */
@@ -27,6 +28,8 @@ export interface Change {
   readonly programs: readonly Pair<number>[];
   /** Places in the ranking, from 1, in the same order. */
   readonly places: readonly Pair<number>[];
+  /** Programs that cannot be done as written in the second and could in the first. */
+  readonly short: readonly string[];
   readonly cells: readonly Pair<CellResult>[];
   readonly differences: readonly Difference[];
 }
@@ -51,10 +54,15 @@ export function changeBetween(a: Evaluated, b: Evaluated): Change {
     b: bestOf(b.source.file, inB),
     programs: pairs(gainsOf(inA), gainsOf(inB)),
     places: pairs(placesOf(inA), placesOf(inB)),
+    short: shortOf(inB).filter((name) => !shortOf(inA).includes(name)),
     cells: pairs(cellsOf(inA), cellsOf(inB)),
     differences: differences(a.source, b.source),
   };
 }
+
+/** Programs with sets that cannot be done as written. */
+export const shortOf = ({ ranking }: Results): string[] =>
+  ranking.flatMap(({ program }) => (fallsShort(program.state) ? [program.name] : []));
 
 function bestOf(file: string, { ranking }: Results): Best {
   const [best] = ranking;

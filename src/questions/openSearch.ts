@@ -29,6 +29,8 @@ export interface Search {
   readonly written: string;
   readonly first: number;
   readonly last: number;
+  /** Whether the place counts something: then every whole number of the range is tried, and no other. */
+  readonly isWhole: boolean;
   /** Tries a value; none where the file refuses it. */
   readonly at: (x: number) => Promise<Point | undefined>;
   /** What was refused up to now. */
@@ -37,6 +39,8 @@ export interface Search {
 
 /** Values looked at before anything is closed in on: what lies within one step may be missed. */
 export const looked = 13;
+/** Most whole numbers that are tried one by one. */
+const mostCounted = 60;
 
 /**
  * Opens a range of values at one place of a file.
@@ -76,13 +80,17 @@ export function openSearch(
     return undefined;
   };
   const refused = () => ({ count, ...(says === undefined ? {} : { says }) });
-  return { search: { written, first: Number(from[1]), last: Number(to[1]), at, refused } };
+  const [first, last] = [Number(from[1]), Number(to[1])];
+  const isCount = unit === '' && [first, last, Number(written)].every(Number.isInteger);
+  const isWhole = isCount && last - first <= mostCounted;
+  return { search: { written, first, last, isWhole, at, refused } };
 }
 
-/** Tries evenly spread values over the whole range. */
-export async function lookOver({ first, last, at }: Search): Promise<(Point | undefined)[]> {
+/** Tries evenly spread values over the whole range, or each whole number of it. */
+export async function lookOver(search: Search): Promise<(Point | undefined)[]> {
+  const { first, last, isWhole, at } = search;
+  const steps = isWhole ? last - first : looked - 1;
   const points: (Point | undefined)[] = [];
-  for (let i = 0; i < looked; i++)
-    points.push(await at(first + ((last - first) * i) / (looked - 1)));
+  for (let i = 0; i <= steps; i++) points.push(await at(first + ((last - first) * i) / steps));
   return points;
 }

@@ -40,7 +40,7 @@ export async function seek(
 ): Promise<{ readonly sought: Sought } | { readonly fault: string }> {
   const opened = openSearch(source, place, range, [formula, goal]);
   if ('fault' in opened) return opened;
-  const { at, written, refused } = opened.search;
+  const { at, isWhole, written, refused } = opened.search;
   const points = await lookOver(opened.search);
   const solutions: Solution[] = [];
   const jumps: [Solution, Solution][] = [];
@@ -48,7 +48,9 @@ export async function seek(
     const left = points[i - 1];
     if (right?.y === 0) solutions.push(right);
     else if (left && right && left.y !== 0 && left.y * right.y < 0) {
-      const { best, before, after } = await closeIn(left, right, at);
+      const { best, before, after } = isWhole
+        ? { best: nearer(left, right), before: left, after: right }
+        : await closeIn(left, right, at);
       const isMet = Math.abs(best.y) <= mostLeft * Math.abs(right.y - left.y);
       if (isMet) solutions.push(best);
       else jumps.push([before, after]);
@@ -74,6 +76,8 @@ export async function seek(
   };
 }
 
+const nearer = (a: Point, b: Point) => (Math.abs(a.y) < Math.abs(b.y) ? a : b);
+
 /**
  * Closes in on a change of sign, with the same steps as `risingRoot`, which cannot wait for an
  * evaluation: a nearly straight answer takes two or three.
@@ -88,7 +92,7 @@ async function closeIn(
   const fine = finest * (right.x - left.x);
   let bracket: Bracket = { a: left.x, fa: left.y, b: right.x, fb: right.y };
   let [before, after] = [left, right];
-  let best = Math.abs(left.y) < Math.abs(right.y) ? left : right;
+  let best = nearer(left, right);
   for (let i = 0; i < mostCloser; i++) {
     const point = await at(secant(bracket));
     if (!point) break;

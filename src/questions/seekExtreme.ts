@@ -77,7 +77,7 @@ export async function seekExtreme(
   const sign = goal === 'least' ? 1 : -1;
   const seen = await lookOver(search);
   const slack = noChange * Math.max(...heights(seen).map(Math.abs));
-  const row = await betweenEquals(seen, search.at, slack);
+  const row = search.isWhole ? seen : await betweenEquals(seen, search.at, slack);
   const span = Math.max(...heights(row)) - Math.min(...heights(row));
   const [start] = row.filter((point) => point !== undefined);
   const extremes: Extreme[] = [];
@@ -87,7 +87,9 @@ export async function seekExtreme(
   if (start && span <= slack)
     return { sought: { ...found, extremes, always: start, refused: search.refused() } };
   for (const [first, last] of lowRuns(row, closing))
-    extremes.push(await settled(row, first, last, closing));
+    extremes.push(
+      search.isWhole ? counted(row, first, last) : await settled(row, first, last, closing),
+    );
   const size = ({ answer }: Extreme) => sign * Number(answer.value);
   const sorted = extremes
     .map((extreme) => withoutRemainder(extreme, noChange * span))
@@ -123,6 +125,14 @@ function lowRuns(row: Row, { sign, slack }: Closing): [first: number, last: numb
     if (isHigher(row[last + 1], point)) runs.push([first, last]);
   }
   return runs;
+}
+
+/** The extreme at a run of low points where there is nothing between them. */
+function counted(row: Row, first: number, last: number): Extreme {
+  const [low, other] = [row[first], row[last]];
+  if (!low || !other) throw new Error('a run of points that are not there');
+  if (first !== last) return { ...low, lies: 'level', other };
+  return { ...low, lies: first === 0 || last === row.length - 1 ? 'end' : 'inside' };
 }
 
 /** The extreme at a run of low points, closed in on if it is a single one. */

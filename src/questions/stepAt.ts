@@ -8,6 +8,7 @@ import { toDegrees } from '../numeric/degrees.ts';
 import { type Results, runSource } from '../run.ts';
 import type { Memory } from '../stages/memory.ts';
 import { ask } from './ask.ts';
+import { shortOf } from './changes.ts';
 
 /** What formulas came to with some values put in a file, or why there is no answer. */
 export interface Step {
@@ -15,6 +16,8 @@ export interface Step {
   readonly answers: readonly CellResult[];
   /** What the file or a formula says against these values. */
   readonly says?: string;
+  /** Programs with sets that cannot be done as written with these values. */
+  readonly short?: readonly string[];
   /** What lists over all angles stand over: the angles of the target's action, and the target. */
   readonly over?: { readonly deg: readonly number[]; readonly targetDeg: readonly number[] };
 }
@@ -45,7 +48,7 @@ export async function stepAt(
       return { answers: [], says: `the formula ${formula} ${found.fault.message}` };
     answers.push(found.result);
   }
-  return { answers, over: overOf(results) };
+  return { answers, over: overOf(results), short: shortOf(results) };
 }
 
 function overOf(results: Results): NonNullable<Step['over']> {

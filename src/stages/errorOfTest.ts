@@ -2,7 +2,9 @@ import {
   type EstimatedCorrelation,
   errorCorrelation,
 } from '../inference/reliability/errorCorrelation.ts';
+import { multiplier } from '../inference/reliability/multiplier.ts';
 import { isRefusal } from '../inference/reliability/refusal.ts';
+import { squadError } from '../inference/retest/squadError.ts';
 import { scoresByAngle, type TestDay } from '../inference/retest/testDay.ts';
 import {
   borrowedError,
@@ -19,6 +21,8 @@ import type { TestKind } from '../tables/testError.ts';
 export interface KnownError {
   readonly error: TestError;
   readonly correlation?: EstimatedCorrelation;
+  /** MDC of one day against one over the error: 2.77 for a known one, more for one known roughly. */
+  readonly mdcOverError: number;
 }
 
 /** Fewer sessions of practice than this leave learning in the numbers. */
@@ -41,26 +45,44 @@ export function errorOfTest(
   occasions: readonly (readonly TestDay[])[],
   repeatability: readonly RepeatedTest[],
 ): KnownError {
+  const found = foundError(action, tests, occasions, repeatability);
+  const { degreesOfFreedom } = found.error;
+  return { ...found, mdcOverError: Math.SQRT2 * multiplier(0.95, degreesOfFreedom) };
+}
+
+function foundError(
+  action: ActionName,
+  tests: readonly TorqueTest[],
+  occasions: readonly (readonly TestDay[])[],
+  repeatability: readonly RepeatedTest[],
+): Omit<KnownError, 'mdcOverError'> {
   const own = repeatability.filter(({ of }) => 'action' in of && of.action === action);
   const stated = own.find((entry) => entry.kind === 'typical error');
   if (stated && !('mass' in stated.error)) return { error: statedError(stated) };
-  const people = own.flatMap((entry) =>
-    entry.kind === 'days'
-      ? entry.people.map(({ days }): TestDay[] =>
-          days.map((angles) => ({ score: entry.score, angles })),
-        )
-      : [],
-  );
-  const repeats = [...people, ...occasions].filter((days) => days.length > 1);
+  const squads = own.flatMap((entry) => (entry.kind === 'days' ? [daysOfPeople(entry)] : []));
+  const alone = [...squads.filter(({ length }) => length === 1).flat(), ...occasions];
+  const repeats = [...squads.flat(), ...occasions].filter((days) => days.length > 1);
   const borrowed = borrowedFor(action, tests);
   const correlation = correlationOf(repeats);
-  const measured = errorFromRepeats(repeats, correlation);
-  if (isRefusal(measured)) return { error: borrowed };
+  const measured = [
+    ...squads
+      .filter(({ length }) => length > 1)
+      .map((people) => squadError(people, correlation, borrowed.outer)),
+    errorFromRepeats(
+      alone.filter((days) => days.length > 1),
+      correlation,
+      borrowed.outer,
+    ),
+  ].flatMap((error) => (isRefusal(error) ? [] : [error]));
+  if (measured.length === 0) return { error: borrowed };
   return {
-    error: combinedError(measured, borrowed),
+    error: measured.reduce((known, error) => combinedError(error, known), borrowed),
     ...(correlation ? { correlation } : {}),
   };
 }
+
+const daysOfPeople = ({ people, score }: Extract<RepeatedTest, { kind: 'days' }>): TestDay[][] =>
+  people.map(({ days }) => days.map((angles) => ({ score, angles })));
 
 /** A torque of both limbs together is halved, as their trials are. */
 function statedError({

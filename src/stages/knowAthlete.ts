@@ -1,12 +1,13 @@
 import { type Calibration, calibrateLifts, liftFactors } from '../inference/calibrateLifts.ts';
 import { fitStrength, type StrengthFit, scored } from '../inference/fitStrength.ts';
+import { errorShareAt } from '../inference/retest/testError.ts';
 import type { Lift } from '../mechanics/lift.ts';
 import type { Measured } from '../notebook/scenario.ts';
 import { setUpsOf } from '../notebook/tests/setUpsOf.ts';
 import type { LiftTest, Retest, Test } from '../notebook/tests/strengthTest.ts';
 import type { Problem } from '../notebook/text/problem.ts';
 import type { Source } from '../notebook/text/source.ts';
-import { toDegrees } from '../numeric/degrees.ts';
+import { toDegrees, toRadians } from '../numeric/degrees.ts';
 import { meanOf } from '../numeric/moments.ts';
 import type { Athlete } from '../physiology/athlete.ts';
 import { bodyOf } from '../physiology/body.ts';
@@ -58,7 +59,8 @@ export function knowAthlete(measured: Measured): KnownAthlete {
     );
     const own = points.filter((point) => point.action === action).map(({ torque }) => torque);
     const share = error.unit === 'share' ? error.amount : error.amount / meanOf(own);
-    return { share, known: error.known };
+    const at = (deg: number, torque: number) => errorShareAt(error, toRadians(deg), torque);
+    return { share, known: error.known, at };
   });
   const catalogue = [...lifts, ...measured.lifts];
   const singles = measured.tests.filter((test) => test.kind === 'lift');

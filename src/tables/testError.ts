@@ -94,6 +94,9 @@ export const testErrorFactors = {
   },
 } as const satisfies Readonly<Record<string, Sourced>>;
 
+/** What a retest may advise as an athlete's share of the forecast gains, and a file may state. */
+export const responseBounds = { least: 0.2, most: 2.5 } as const;
+
 /**
  * How unlike people's gains from the same training are, as a share of the mean gain, test noise
  * taken out.

@@ -390,9 +390,9 @@ describe('what a retest says of the next forecast', () => {
     expect(found.evidence).toBe('weak');
   });
 
-  it('the model’s own miss makes it weaker: 0.25/(0.25 + 0.25 + 0.42²) (hand calculation)', () => {
+  it('the model’s own miss makes it weaker: 0.25/(0.25 + 0.25 + 0.65²) (hand calculation)', () => {
     const found = given(updatedAmplitude({ observed: 0.15, standardError: 0.05, predicted: 0.1 }));
-    expect(found.weight).toBeCloseTo(0.25 / (0.5 + 0.42 ** 2), 12);
+    expect(found.weight).toBeCloseTo(0.25 / (0.5 + 0.65 ** 2), 12);
   });
 
   it('refuses a forecast of almost nothing', () => {

@@ -59,16 +59,21 @@ export function borrowedError(
  * correlation allows at most, with an unknown one as a single angle.
  *
  * @param occasions each a list of days before, or after, some training
+ * @param outer angles that scatter more by a factor: it is taken out, so that the error is that of the
+ *   middle
  * @returns share of the torque, or why there is none
  */
 export function errorFromRepeats(
   occasions: readonly (readonly TestDay[])[],
   correlation: ErrorCorrelation = unknownCorrelation,
+  outer?: TestError['outer'],
 ): TestError | Refusal {
   const parts = occasions.flatMap((days) => {
     const repeated = scoresByAngle(days).filter(({ days: scores }) => scores.length > 1);
     if (repeated.length === 0) return [];
-    const logs = repeated.map(({ days: scores }) => scores.map(({ score }) => Math.log(score)));
+    const logs = repeated.map(({ angle, days: scores }) =>
+      scores.map(({ score }) => Math.log(score) / outerFactor(outer, angle)),
+    );
     const freedom = sumOf(logs.map(({ length }) => length - 1));
     const value = Math.sqrt(sumOf(logs.map(squaresAroundMean)) / freedom);
     const angles = logs.length;
@@ -103,9 +108,13 @@ export function combinedError(own: TestError, borrowed: TestError): TestError {
  * @param torque N·m the share is of, for an error in N·m
  */
 export function errorShareAt(error: TestError, angle: number, torque: number): number {
-  const tiny = 1e-9;
-  const outside =
-    error.outer && (angle < error.outer.middle.from - tiny || angle > error.outer.middle.to + tiny);
-  const amount = error.amount * (outside ? (error.outer?.factor ?? 1) : 1);
+  const amount = error.amount * outerFactor(error.outer, angle);
   return error.unit === 'share' ? amount : amount / torque;
+}
+
+/** By how much an angle scatters more than the middle ones. */
+export function outerFactor(outer: TestError['outer'], angle: number): number {
+  const tiny = 1e-9;
+  if (!outer || (angle >= outer.middle.from - tiny && angle <= outer.middle.to + tiny)) return 1;
+  return outer.factor;
 }

@@ -34,7 +34,7 @@ export interface UpdatedAmplitude {
 }
 
 /** Below this share a forecast gain is too small to measure an athlete by. */
-const leastPredicted = 0.01;
+const leastPredicted = 0.03;
 
 /**
  * How this athlete's gain beside the forecast changes the next forecast.
@@ -56,7 +56,7 @@ export function updatedAmplitude({
   if (!(predicted >= leastPredicted))
     return refusal(
       'no-forecast-gain',
-      'the forecast gain is below 1 %; an athlete cannot be measured against it',
+      'the forecast gain is below 3 %, less than any test can tell; an athlete cannot be measured against it',
     );
   const seen = observed / predicted;
   const error = Math.hypot(standardError / predicted, modelMiss);

@@ -48,7 +48,10 @@ function remarkOnSlip(reading: Reading, { action, table }: TorqueTest, point: To
     trials.length === 2
       ? `the two trials at a ${joint} angle of ${reading.jointText(angle, joint)} differ by ${spread}; one of them looks like a slip`
       : `the trials at a ${joint} angle of ${reading.jointText(angle, joint)} differ by ${spread}; trial ${index + 1} looks like a slip`;
-  const hint = 'check it against the record; leave out a trial that was not a full effort';
+  // [148, 15,5] reads as three trials: a decimal comma inside a list parts the number.
+  const hint = trials.some((trial) => trial < 10)
+    ? 'check it against the record; decimals are written with a point, 15.5, not with a comma'
+    : 'check it against the record; leave out a trial that was not a full effort';
   const isInline = table === undefined && trials.length > 2;
   reading.remark(isInline ? [...point.path, index] : point.path, {
     code: 'trial-slip',

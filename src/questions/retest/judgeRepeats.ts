@@ -12,12 +12,21 @@ import { type ScoreTable, varianceParts } from '../../inference/reliability/repe
 import { standardErrorOfMeasurement } from '../../inference/reliability/standardErrorOfMeasurement.ts';
 import { type TypicalError, typicalError } from '../../inference/reliability/typicalError.ts';
 import { smallestWorthwhileChange } from '../../inference/reliability/worthwhile.ts';
-import type { RepeatedTest } from '../../notebook/tests/strengthTest.ts';
+import type { AngleTrials } from '../../inference/retest/testDay.ts';
+import { setUpsOf } from '../../notebook/tests/setUpsOf.ts';
 import { isSameAngle } from '../../numeric/degrees.ts';
 import { meanOf, standardDeviation } from '../../numeric/moments.ts';
 import type { Results } from '../../run.ts';
+import { testDays } from '../../stages/testedTorques.ts';
+import { occasionsOf } from './occasions.ts';
 
-type Days = Extract<RepeatedTest, { kind: 'days' }>;
+/** Repeated days of some people, scored one way. */
+interface Days {
+  readonly score: 'best' | 'mean';
+  /** Both: trials of both limbs together. */
+  readonly side?: 'left' | 'right' | 'both' | undefined;
+  readonly people: readonly { readonly days: readonly (readonly AngleTrials[])[] }[];
+}
 
 /** One angle, or the mean of all angles, over repeated test days. */
 export interface RepeatedScore {
@@ -43,32 +52,60 @@ export interface RepeatedScore {
 /** How repeatable one action's test is. */
 export interface RepeatedAction {
   readonly action: string;
+  /** Stated under `repeatability`, or the days of the tests or of a retest. */
+  readonly of: 'stated' | 'tests' | 'retest';
   readonly people: number;
   readonly days: number;
   /** Mean of the angles first, then each angle that everybody did on every day. */
   readonly scores: readonly RepeatedScore[];
 }
 
-/** Every set of repeated test days of a scenario. */
-export function judgeRepeats({ scenario }: Results): RepeatedAction[] {
-  return scenario.repeatability.flatMap((entry) =>
+/** Every set of repeated test days of a scenario: those stated, and tests of several days. */
+export function judgeRepeats({ scenario, athlete }: Results): RepeatedAction[] {
+  const stated = scenario.repeatability.flatMap((entry) =>
     entry.kind === 'days' && 'action' in entry.of
-      ? [{ action: entry.of.action, ...counted(entry), scores: scoresOf(entry) }]
+      ? [
+          {
+            action: entry.of.action,
+            of: 'stated' as const,
+            ...counted(entry),
+            scores: scoresOf(entry),
+          },
+        ]
       : [],
   );
+  const occasions = occasionsOf(scenario, athlete.body);
+  const actions = new Set(
+    occasions.flatMap(({ torques }) => torques.map(({ test }) => test.action)),
+  );
+  const tested = [...actions].flatMap((action) =>
+    occasions.flatMap(({ torques }, i): RepeatedAction[] => {
+      const of = i === 0 ? ('tests' as const) : ('retest' as const);
+      const own = torques.filter(({ test }) => test.action === action);
+      return setUpsOf(own).flatMap((setUp): RepeatedAction[] => {
+        const days = testDays(setUp);
+        const [first] = days;
+        if (!first || days.length < 2) return [];
+        const entry = { score: first.score, people: [{ days: days.map(({ angles }) => angles) }] };
+        return [{ action, of, ...counted(entry), scores: scoresOf(entry) }];
+      });
+    }),
+  );
+  return [...stated, ...tested];
 }
 
 const counted = ({ people }: Days) => ({
   people: people.length,
-  days: Math.max(...people.map(({ days }) => days.length)),
+  days: Math.min(...people.map(({ days }) => days.length)),
 });
 
 function scoresOf(entry: Days): RepeatedScore[] {
-  const every = entry.people.flatMap(({ days }) => days);
+  const { days: count } = counted(entry);
+  const every = entry.people.flatMap(({ days }) => days.slice(0, count));
   const angles = (every[0] ?? [])
     .map(({ angle }) => angle)
     .filter((angle) => every.every((day) => day.some((one) => isSameAngle(one.angle, angle))));
-  const tables = angles.map((angle) => ({ angle, table: tableOf(entry, angle) }));
+  const tables = angles.map((angle) => ({ angle, table: tableOf(entry, angle, count) }));
   const means: ScoreTable = (tables[0]?.table ?? []).map((row, person) =>
     row.map((_, day) => meanOf(tables.map(({ table }) => table[person]?.[day] ?? Number.NaN))),
   );
@@ -77,11 +114,11 @@ function scoresOf(entry: Days): RepeatedScore[] {
   return whole ? [whole, ...each] : each;
 }
 
-/** People × days at one angle, N·m of one side: half of what both limbs made together. */
-function tableOf({ people, score, side }: Days, angle: number): number[][] {
+/** People × days at one angle, over the days that everybody has, N·m of one side: half of both limbs’. */
+function tableOf({ people, score, side }: Days, angle: number, count: number): number[][] {
   const limbs = side === 'both' ? 2 : 1;
   return people.map(({ days }) =>
-    days.map((points) => {
+    days.slice(0, count).map((points) => {
       const trials = points.find((point) => isSameAngle(point.angle, angle))?.trials ?? [];
       return (score === 'best' ? Math.max(...trials) : meanOf(trials)) / limbs;
     }),

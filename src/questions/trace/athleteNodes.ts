@@ -75,6 +75,8 @@ export function curveNode(name: string, known: Tracing): TraceNode {
     parts: [
       ...(tests.length > 0 ? known.input(['angles']) : []),
       ...tests,
+      ...errorNodes(name, known),
+      ...(isEstimated(name, known) ? [known.step({ step: 'body' })] : []),
       ...known.input(owned(known, 'mass')),
       ...known.input(owned(known, 'reference')),
       ...(action ? curveRows(action, scenario.subject.reference).map(tableNode) : []),
@@ -82,6 +84,24 @@ export function curveNode(name: string, known: Tracing): TraceNode {
     ],
   };
 }
+
+/** The test error by which the curve follows its tests: the file's own, a borrowed row, or both. */
+function errorNodes(action: string, { results, input }: Tracing): TraceNode[] {
+  const fit = results.fits.find((one) => one.action === action);
+  if (!fit) return [];
+  const own = results.scenario.repeatability.flatMap(({ of, path }) =>
+    'action' in of && of.action === action ? input(path) : [],
+  );
+  const value = `${(100 * fit.testError).toFixed(1)} %, ${fit.errorFrom}`;
+  return [{ what: 'typical error of a test', value, parts: own }];
+}
+
+/** Whether the weight of the limb was taken out by the body's own segments. */
+const isEstimated = (action: string, { results }: Tracing) =>
+  results.scenario.tests.some(
+    (test) =>
+      test.kind === 'torque' && test.action === action && test.gravity?.kind === 'estimated',
+  );
 
 /** What the muscles of all joints can give, tested or from tables. */
 export function strengthNode(known: Tracing): TraceNode {
