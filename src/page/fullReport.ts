@@ -1,5 +1,6 @@
 import type { Results } from '../run.ts';
 import { athleteSection } from './athleteSection.ts';
+import { calendarWherePhased } from './calendarSection.ts';
 import { cautionSection } from './cautions.ts';
 import { cellsSection } from './cellsSection.ts';
 import { conflictSection, sourceSection, wordSection } from './evidence.ts';
@@ -35,6 +36,7 @@ function standardSections(results: Results): Section[] {
   return [
     verdictSection(results),
     ...gainSections(results),
+    ...calendarWherePhased(results),
     ...programSections(results),
     ...singlesSection(results),
     ...cellsSection(results),

@@ -147,10 +147,15 @@ function weekBlock({ a, b, results }: ProgramsCompared): Block {
   const lines = (letter: string, program: ProgramResult) =>
     program.program.work.flatMap((work, i) => {
       const planned = program.plan.exercises[i];
-      const times = plural(program.program.sessionsPerWeek, 'time');
+      const { sessionsPerWeek, from } = program.phases.find(({ places }) => places.includes(i)) ?? {
+        ...program.program,
+        from: 1,
+      };
+      const since = from > 1 ? ` from week ${from}` : '';
+      const times = plural(sessionsPerWeek, 'time');
       return planned
         ? [
-            `${letter}, ${times} a week: ${exerciseLine(work, planned, results)}${shortfallSentence(program, i)}`,
+            `${letter}, ${times} a week${since}: ${exerciseLine(work, planned, results)}${shortfallSentence(program, i)}`,
           ]
         : [];
     });
