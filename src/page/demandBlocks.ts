@@ -6,6 +6,7 @@ import type { ProgramResult, Results } from '../run.ts';
 import { type ActionName, actions, jointWords } from '../tables/actions.ts';
 import { liftingStrength } from '../tables/movingStrength.ts';
 import { chartFrame } from './chartFrame.ts';
+import { distinctLifts } from './distinctLifts.ts';
 import type { Block } from './report.ts';
 import { degrees, listInWords, percent } from './words.ts';
 
@@ -17,7 +18,7 @@ export function demandBlocks(program: ProgramResult, results: Results): Block[] 
   const { athlete, question } = results;
   const { shown, xDeg, band } = chartFrame(results);
   const { joint, sense } = actions[question.action];
-  const lifts = program.plan.exercises.filter(({ samples }) =>
+  const lifts = distinctLifts(program).filter(({ samples }) =>
     samples.some(({ effort }) => effort[question.action] !== undefined),
   );
   if (lifts.length === 0) return [];
@@ -31,7 +32,12 @@ export function demandBlocks(program: ProgramResult, results: Results): Block[] 
   }));
   const { torque } = athlete.groups[question.action];
   return [
-    { kind: 'text', text: demandSentence(lifts, question.action) + scaleSentence(lifts, results) },
+    {
+      kind: 'text',
+      text:
+        `In the first week${program.program.phases ? ' of each phase' : ''} ${demandSentence(lifts, question.action)}` +
+        scaleSentence(lifts, results),
+    },
     {
       kind: 'chart',
       chart: {
@@ -77,7 +83,7 @@ function demandSentence(lifts: readonly PlannedExercise[], action: ActionName): 
     const angle = degrees(hardest.asked.angles[joint] ?? 0);
     return `the ${nameOf(lift)} asks most of the ${muscles} at ${angle} of ${jointWords[joint].name} ${jointWords[joint].motion} (${percent(effortIn(hardest))} of what they can give when fresh)`;
   });
-  return `In the first week ${listInWords(parts)}.`;
+  return `${listInWords(parts)}.`;
 }
 
 /** Why the lines of some lifts are scaled; nothing where they are drawn nearly as they are. */

@@ -19,7 +19,7 @@ export function muscleBlocks({ athlete, question, ranking }: Results): Block[] {
   return [
     {
       kind: 'text',
-      text: `The ${muscles} themselves, near the hip (proximal) and near the knee (distal). The model gives all four heads the same change: no study here tells them apart well enough.`,
+      text: `The ${muscles} themselves, near the hip (proximal) and near the knee (distal). The model gives all four heads the same change.`,
     },
     muscleTable(programs, action),
   ];
