@@ -38,7 +38,10 @@ export function programsPage(compared: ProgramsCompared): Report {
         heading: 'What they differ in, and what makes the difference',
         blocks: [...differenceBlocks(compared), { kind: 'text', text: causeText(compared) }],
       },
-      { heading: 'First week', blocks: [weekBlock(compared)] },
+      {
+        heading: a.program.phases || b.program.phases ? 'First week of each phase' : 'First week',
+        blocks: [weekBlock(compared)],
+      },
       gainSection({ ...results, ranking: drawn }),
       ...singlesSections(compared),
     ],
