@@ -165,6 +165,61 @@ describe('a program in phases', () => {
   });
 });
 
+describe('the calendar of a report', () => {
+  const plain = `  plain: { weeks: 4, sessions per week: 2, work: [${squat}], deload: { week: 2, sets: half } }\n`;
+
+  it('stands where a program has phases, and for other programs where a notebook asks', async () => {
+    const without = renderMarkdown(fullReport(await resultsOf(file(plain))));
+    expect(without).not.toContain('Week by week');
+    const asked = `${file(plain)}notebook:\n  - section: calendar\n`;
+    const report = renderMarkdown(fullReport(await resultsOf(asked)));
+    expect(report).toContain('## Week by week');
+    expect(report.match(/\| plain +\| +1–4 \|/g)).toHaveLength(1);
+  });
+
+  it('ends where the program is judged', async () => {
+    const report = renderMarkdown(fullReport(await resultsOf(file(season, ', within: 5 weeks'))));
+    expect(report).toMatch(/\| phase 2 +\| +5 \|/);
+    expect(report).not.toContain('phase 3');
+  });
+
+  it.each([
+    // Two weeks without training and longer are to be eased into (CSCCa/NSCA 2019).
+    ['weeks: 2, off: yes', true],
+    ['weeks: 1, off: yes', false],
+  ])('takes care of a lay-off: { %s } %s', async (off, told) => {
+    const text = file(season.replace('weeks: 2, off: yes', off));
+    const report = renderMarkdown(fullReport(await resultsOf(text)));
+    expect(report.includes('Care (4): it starts again after two weeks off or more.')).toBe(told);
+  });
+});
+
+describe('growth and fibre length under Why', () => {
+  it('are those of the state trained, by region of the knee extensors', async () => {
+    const { ranking, ...results } = await resultsOf(file(season));
+    const {
+      lengthened = 0,
+      shortened = 0,
+      growth = [],
+    } = ranking[0]?.program.state.changes['knee extension'].heads[0] ?? {};
+    const percent = (share: number) => `${share >= 0 ? '+' : ''}${(100 * share).toFixed(1)} %`;
+    const row = [...growth, lengthened - shortened].map(percent).join(' | ');
+    expect(Math.min(...growth)).toBeGreaterThan(0.01);
+    const report = renderMarkdown(fullReport({ ranking, ...results })).replace(/ +/g, ' ');
+    expect(report).toContain(`| season | ${row} |`);
+  });
+
+  it('are said to be unknown of muscles without heads', async () => {
+    const text = file(season).replace(
+      'action: knee extension, from: 75',
+      'action: hip extension, from: 60',
+    );
+    const report = renderMarkdown(fullReport(await resultsOf(text)));
+    expect(report).toContain('Of the hip extensors the tables have no heads');
+    expect(report).not.toContain('size proximal');
+  });
+});
+
 describe('what is wrong with phases', () => {
   const cases: readonly [string, string, string][] = [
     ['no phase', '[]', '6 phases is an empty list; a program has at least one phase'],
