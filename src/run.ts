@@ -29,7 +29,6 @@ import { readWithIncludes } from './notebook/text/readWithIncludes.ts';
 import type { Beside, Source } from './notebook/text/source.ts';
 import { tableKneeExtension } from './physiology/athlete.ts';
 import { estimatedLengths } from './physiology/body.ts';
-import { minutesPerWeek } from './physiology/minutes.ts';
 import { type Plan, planProgram } from './physiology/planProgram.ts';
 import { type HeaviestSingle, heaviestSingles, untrainedState } from './physiology/trainedState.ts';
 import { type Axis, blockProblems } from './problems/blockProblems.ts';
@@ -45,6 +44,7 @@ import {
   retestProblems,
 } from './stages/knowAthlete.ts';
 import { Memory } from './stages/memory.ts';
+import { phasesOf, type TimedPhase } from './stages/phasesOf.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
 import { lifts } from './tables/lifts.ts';
 
@@ -52,6 +52,9 @@ import { lifts } from './tables/lifts.ts';
 export interface ProgramResult extends Forecast {
   readonly program: Program;
   readonly plan: Plan;
+  /** In their order; a program without phases is one. */
+  readonly phases: readonly TimedPhase[];
+  /** In the busiest phase. */
   readonly minutesPerWeek: number;
   /** Heaviest singles of the question's ranges after the program, in their order. */
   readonly singlesAfter: readonly HeaviestSingle[];
@@ -205,6 +208,7 @@ function answer(
   const programs = scenario.programs.map((program, i): ProgramResult => {
     const plan = plans[i];
     if (!plan) throw new Error(`no plan for ${program.name}`);
+    const phases = phasesOf(program, plan);
     const given = [...givenTo(program, scenario), asked];
     const found = memory.forecasts.of(given, () =>
       forecast(program.name, athlete, plan.block, question, coefficients),
@@ -213,7 +217,8 @@ function answer(
       ...found,
       program,
       plan,
-      minutesPerWeek: minutesPerWeek(program.sessionsPerWeek, timed(program, plan)),
+      phases,
+      minutesPerWeek: Math.max(...phases.map((phase) => phase.minutesPerWeek)),
       singlesAfter: memory.singles.of([...given, ranges], () =>
         heaviestSingles(athlete, ranges, found.state, coefficients),
       ),
@@ -231,9 +236,4 @@ function answer(
     ranking: rankPrograms(programs),
     cells: [],
   };
-}
-
-/** A program's work with what a time estimate must know of its lifts. */
-function timed({ work }: Program, { exercises }: Plan) {
-  return work.map((entry, i) => ({ ...entry, oneSided: exercises[i]?.oneSided ?? false }));
 }

@@ -58,6 +58,21 @@ programs:
       - { lift: machine knee extension, machine: leg machine, from: 170 deg, to: 80 deg, load: 60 %, sets: 3, reps: 8 }
       - { hold: knee extension, at: 95 deg, effort: 85 %, sets: 3, reps: 4, seconds: 4 }
       - { isokinetic: knee extension, from: 170 deg, to: 90 deg, speed: 60 deg/s, way: both, effort: 90 %, sets: 2, reps: 6 }
+  phased:
+    phases:
+      - weeks: 2
+        sessions per week: 2
+        work:
+          - { hold: knee extension, at: 95 deg, effort: 80 %, sets: 3, reps: 4, seconds: 4 }
+          - { lift: back squat, from: 180 deg, to: 80 deg, load: 60 kg, sets: 3, reps: 5 }
+        progress: 2 % per week
+        deload: { week: 1, sets: 60 % }
+      - off: yes
+        weeks: 1
+      - weeks: 3
+        sessions per week: 3
+        work:
+          - { hold: knee extension, at: 105 deg, effort: 85 %, sets: 3, reps: 4, seconds: 4 }
 cells:
   share: = 0.9
   part of best: = share * best("back squat", 75 deg)
@@ -73,6 +88,8 @@ const formulas = [
   'load("squats", 1)',
   'load("machine and holds", 1)',
   'minutes("others")',
+  'minutes("phased")',
+  'target_gain("phased")',
   'target_gain("squats")',
   'gain("machine and holds", 80 deg)',
   'hit_share("others")',

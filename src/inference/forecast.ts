@@ -10,10 +10,11 @@ import {
 import type { Athlete } from '../physiology/athlete.ts';
 import type { Range } from '../physiology/heaviestLoad.ts';
 import type { TrainedState } from '../physiology/trainedState.ts';
-import { type Block, train } from '../physiology/training.ts';
+import type { Block } from '../physiology/training.ts';
 import { type ActionName, actions } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { type AngleRange, type Landing, landing, meanOver, sumOver } from './ranking.ts';
+import { trainWeekly, type Week } from './weekly.ts';
 
 /** What one program is expected to do to one athlete. */
 export interface Forecast {
@@ -21,6 +22,8 @@ export interface Forecast {
   /** Weeks trained when judged. */
   readonly weeks: number;
   readonly state: TrainedState;
+  /** The weeks up to then. */
+  readonly weekly: readonly Week[];
   /** Isometric torque after over before, by angle of the target joint. */
   readonly ratio: OverAngles;
   /** Relative gain by angle owed to each mechanism; they sum to `ratio` − 1. */
@@ -31,9 +34,9 @@ export interface Forecast {
   readonly bands: readonly Band[];
 }
 
-/** A band of angles, 25 degrees wide: what the first week puts there and what comes of it. */
+/** A band of angles, 25 degrees wide: what is put there and what comes of it. */
 export interface Band extends AngleRange {
-  /** Hard sets a week of drive dose, both contractions. */
+  /** Hard sets of drive dose, both contractions: of the first week, or the mean week where there are phases. */
   readonly hardSets: number;
   readonly gain: number;
   readonly shares: ReadonlyMap<Mechanism, number>;
@@ -59,21 +62,21 @@ export function forecast(
   const { action, target } = question;
   const group = athlete.groups[action];
   const weeks = Math.min(block.weeks, question.weeks ?? block.weeks);
-  const state = train(athlete, { ...block, weeks }, coefficients);
+  const trained = trainWeekly(athlete, { ...block, weeks }, question, coefficients);
+  const { state, weekly, dose } = trained;
   const own = coefficientsFor(athlete, coefficients);
   const ratioBy = (counted: ReadonlySet<Mechanism>) =>
     torqueRatio(group, state.changes[action], 'isometric', own, counted);
   const ratio = ratioBy(new Set(mechanisms));
   const shares = averageOverOrders(mechanisms, ratioBy);
   const [least, most] = reach(action, athlete);
-  const firstWeek = state.firstWeek?.[action].drive;
-  const dose = ratio.map((_, i) => (firstWeek?.dynamic[i] ?? 0) + (firstWeek?.isometric[i] ?? 0));
   const meansOver = (range: AngleRange) =>
     new Map([...shares].map(([cause, by]) => [cause, meanOver(by, range)]));
   return {
     name,
     weeks,
     state,
+    weekly,
     ratio,
     shares,
     targetShares: meansOver(target),

@@ -5,6 +5,7 @@ export const sectionNames = [
   'which program',
   'where the gains land',
   'why',
+  'calendar',
   'programs',
   'heaviest singles',
   'measured and assumed',

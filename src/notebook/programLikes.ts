@@ -108,8 +108,14 @@ class Derivation {
     return copy;
   }
 
-  /** Names written beside `like` stand in place of those copied. */
+  /** Names written beside `like` stand in place of those copied; phases in place of all work. */
   private replace(copy: Derived, own: Plain, path: Path): void {
+    const rival = Object.hasOwn(own, 'phases')
+      ? ['weeks', 'sessions per week', 'work', 'progress', 'deload']
+      : Object.hasOwn(own, 'work')
+        ? ['phases']
+        : [];
+    for (const key of rival) delete copy.value[key];
     for (const [key, value] of Object.entries(own)) {
       if (key === 'like' || key === 'change') continue;
       forget(copy.places, [key]);

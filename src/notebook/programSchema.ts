@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { count, group, liftEnd, must, nameOf, oneOf, quantity, text } from './field.ts';
 import { actionNames, liftNames } from './knownNames.ts';
+import { usualOptions } from './usualOptions.ts';
 
 const load = z
   .string({
@@ -117,31 +118,84 @@ const exampleWork = {
 /** A whole program, to show what one looks like. */
 export const exampleProgram = { weeks: 8, 'sessions per week': 2, work: [exampleWork] };
 
-/** A block of training. */
-export const program = z.strictObject(
+const workList = z.array(
+  z.union([liftWork, holdWork, isokineticWork], {
+    error: must('work with "lift:", "hold:" or "isokinetic:"'),
+  }),
+  group('a list, each entry after "- "'),
+);
+
+const sessions = count('Sessions', 14, 'a week has at least 1 session', 2);
+
+const rhythm = {
+  progress: z
+    .string({ error: must('a change such as 2.5 % per week') })
+    .describe('Change of load from week to week, in % per week (default 0)')
+    .optional(),
+  deload: z
+    .union([deload, z.array(deload)], { error: must('such as { week: 4, sets: half }') })
+    .describe('Weeks with fewer sets')
+    .optional(),
+};
+
+/** A block whose weeks are alike. */
+const plainProgram = z.strictObject(
   {
     weeks: count('Length of the block', 104, 'a program lasts at least 1 week', 8),
-    'sessions per week': count('Sessions', 14, 'a week has at least 1 session', 2),
-    work: z
-      .array(
-        z.union([liftWork, holdWork, isokineticWork], {
-          error: must('work with "lift:", "hold:" or "isokinetic:"'),
-        }),
-        group('a list, each entry after "- "'),
-      )
+    'sessions per week': sessions,
+    work: workList
       .min(1, 'is an empty list; a program has at least one entry')
       .meta({ examples: [[exampleWork]] }),
-    progress: z
-      .string({ error: must('a change such as 2.5 % per week') })
-      .describe('Change of load from week to week, in % per week (default 0)')
-      .optional(),
-    deload: z
-      .union([deload, z.array(deload)], { error: must('such as { week: 4, sets: half }') })
-      .describe('Weeks with fewer sets')
-      .optional(),
+    ...rhythm,
   },
   group('a group of lines such as weeks: 8'),
 );
+usualOptions.add(plainProgram);
+
+const phaseWeeks = count('Length of the phase', 104, 'a phase lasts at least 1 week', 4);
+const phaseName = text('What the phase is called, such as off-season').optional();
+
+const weeksOff = z.strictObject({
+  off: z
+    .literal(['yes', true], { error: must('yes; leave it out of weeks with training') })
+    .describe('yes: weeks without training')
+    .meta({ examples: ['yes'] }),
+  name: phaseName,
+  weeks: phaseWeeks,
+});
+
+const trainedPhase = z.strictObject(
+  {
+    name: phaseName,
+    weeks: phaseWeeks,
+    'sessions per week': sessions.optional(),
+    work: workList
+      .describe('As in a program; empty for weeks off')
+      .meta({ examples: [[exampleWork]] }),
+    ...rhythm,
+  },
+  group('a group such as { weeks: 4, sessions per week: 2, work: [ … ] }'),
+);
+usualOptions.add(trainedPhase);
+
+const examplePhases = [exampleProgram, { weeks: 1, off: 'yes' }];
+
+/** Parts of a season one after the other, each with its own work. */
+const phasedProgram = z.strictObject({
+  phases: z
+    .array(
+      z.union([weeksOff, trainedPhase], { error: must('a phase such as { weeks: 1, off: yes }') }),
+      group('a list of phases, each after "- "'),
+    )
+    .min(1, 'is an empty list; a program has at least one phase')
+    .describe('Parts one after the other; gains and losses carry over from each to the next')
+    .meta({ examples: [examplePhases] }),
+});
+
+/** A program of training: alike from week to week, or in phases. */
+export const program = z.union([phasedProgram, plainProgram], {
+  error: must('a group of lines such as weeks: 8'),
+});
 
 /** Work with a moving load, before units are read. */
 export type LiftWorkFile = z.infer<typeof liftWork>;
@@ -151,5 +205,11 @@ export type IsokineticWorkFile = z.infer<typeof isokineticWork>;
 export type HoldWorkFile = z.infer<typeof holdWork>;
 /** A lighter week, before units are read. */
 export type DeloadFile = z.infer<typeof deload>;
-/** A block of the right shape, before units are read. */
+/** A program of alike weeks, before units are read. */
+export type PlainProgramFile = z.infer<typeof plainProgram>;
+/** A phase, before units are read. */
+export type PhaseFile = z.infer<typeof weeksOff> | z.infer<typeof trainedPhase>;
+/** A program of phases, before units are read. */
+export type PhasedProgramFile = z.infer<typeof phasedProgram>;
+/** A program of the right shape, before units are read. */
 export type ProgramFile = z.infer<typeof program>;

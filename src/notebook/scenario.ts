@@ -6,6 +6,7 @@
 
 import type { Lift, MuscledJoint } from '../mechanics/lift.ts';
 import type { NotebookBlock } from './blocks.ts';
+import type { Phase } from './phase.ts';
 import type { Study } from './study/study.ts';
 import type { RepeatedTest, Retest, Test } from './tests/strengthTest.ts';
 
@@ -191,15 +192,11 @@ export interface IsokineticWork {
 
 export type Work = LiftWork | HoldWork | IsokineticWork;
 
-export interface Program {
+/** With phases, the work of all of them one after the other, and the most sessions of any. */
+export interface Program extends Omit<Phase, 'places' | 'name'> {
   readonly name: string;
-  readonly weeks: number;
-  readonly sessionsPerWeek: number;
   readonly work: readonly Work[];
-  /** Change of load from one week to the next. */
-  readonly progress: Fraction;
-  /** Weeks with fewer sets; `sets` is the share that stays. */
-  readonly deloads: readonly { readonly week: number; readonly sets: Fraction }[];
+  readonly phases?: readonly Phase[];
   readonly path: Path;
 }
 

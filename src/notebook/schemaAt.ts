@@ -1,22 +1,26 @@
 import { z } from 'zod';
 import type { Path } from './scenario.ts';
+import { usualOptions } from './usualOptions.ts';
 
 /**
- * Finds the branch that a value was evidently meant for: a list, or a group known by its first key.
+ * Finds the branch that a value was evidently meant for: a list, a group known by its first key, or
+ * else the usual one if the union has one.
  *
  * @returns the branch's place among the options, or -1; never throws
  */
 export function meantOption(union: z.ZodUnion, value: unknown): number {
   const { options } = union;
   if (Array.isArray(value)) return options.findIndex((option) => option instanceof z.ZodArray);
-  if (!isGroup(value)) return -1;
+  const usual = options.findIndex((option) => usualOptions.has(option));
+  if (!isGroup(value)) return usual;
   const groups = options.filter((option) => option instanceof z.ZodObject);
   const [only] = groups;
   if (groups.length === 1 && only) return options.indexOf(only);
-  return options.findIndex((option) => {
+  const named = options.findIndex((option) => {
     const [head = ''] = option instanceof z.ZodObject ? Object.keys(option.shape) : [];
-    return Object.hasOwn(value, head);
+    return !usualOptions.has(option) && Object.hasOwn(value, head);
   });
+  return named < 0 ? usual : named;
 }
 
 /**

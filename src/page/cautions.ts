@@ -65,6 +65,8 @@ export function tripped(program: ProgramResult, results: Known): Tripped[] {
     found.push({ number: 3, because: 'it loads the nearly straight knee by machine or weight' });
   const lowers = work.flatMap(hardLowering)[0];
   if (lowers !== undefined) found.push({ number: 4, because: lowers });
+  if (startsAgain(program))
+    found.push({ number: 4, because: 'it starts again after two weeks off or more' });
   const novice = muchForNovice(program, results.athlete.trained);
   if (novice !== undefined) found.push({ number: 4, because: novice });
   if (work.some((w) => w.kind === 'hold' && w.effort >= hardEffort))
@@ -84,6 +86,15 @@ export function tripped(program: ProgramResult, results: Known): Tripped[] {
     found.push({ number: 9, because: 'its bands can snap or slip off what holds them' });
   return [...found, ...absurdVolume(program).map((because) => ({ number: 10, because }))];
 }
+
+/** Whether training begins again after so many weeks off that it is to be eased into (CSCCa/NSCA 2019: two). */
+const startsAgain = ({ phases, weeks }: ProgramResult) =>
+  phases.some(({ places, from }, i) => {
+    const off = phases.slice(0, i).reduce((sum, one) => {
+      return one.places.length === 0 ? sum + one.weeks : 0;
+    }, 0);
+    return places.length > 0 && off >= 2 && from - off > 1 && from <= weeks;
+  });
 
 /** The lift or joint action of a piece of work. */
 function nameOf(work: Work): string {

@@ -6,8 +6,9 @@ import type { ProgramResult, Results } from '../run.ts';
 import { type ActionName, actions, jointWords } from '../tables/actions.ts';
 import { liftingStrength } from '../tables/movingStrength.ts';
 import { chartFrame } from './chartFrame.ts';
+import { distinctLifts } from './distinctLifts.ts';
 import type { Block } from './report.ts';
-import { degrees, listInWords, percent } from './words.ts';
+import { degrees, kilograms, listInWords, percent } from './words.ts';
 
 /** A strength factor this far from 1 is said beside the chart (working value). */
 const worthSaying = 0.05;
@@ -17,12 +18,12 @@ export function demandBlocks(program: ProgramResult, results: Results): Block[] 
   const { athlete, question } = results;
   const { shown, xDeg, band } = chartFrame(results);
   const { joint, sense } = actions[question.action];
-  const lifts = program.plan.exercises.filter(({ samples }) =>
+  const lifts = distinctLifts(program).filter(({ samples }) =>
     samples.some(({ effort }) => effort[question.action] !== undefined),
   );
   if (lifts.length === 0) return [];
   const series = lifts.map((lift) => ({
-    name: `asked by ${nameOf(lift)}`,
+    name: `asked by ${nameOf(lift)}${rangeIfTwice(lift, lifts)}`,
     y: shown.map(({ deg }) => {
       const torque = askedAt(lift.samples, joint, deg);
       // On the scale of the curves, so that a line that touches the athlete's is all there is.
@@ -31,7 +32,12 @@ export function demandBlocks(program: ProgramResult, results: Results): Block[] 
   }));
   const { torque } = athlete.groups[question.action];
   return [
-    { kind: 'text', text: demandSentence(lifts, question.action) + scaleSentence(lifts, results) },
+    {
+      kind: 'text',
+      text:
+        `In the first week${program.program.phases ? ' of each phase' : ''} ${demandSentence(lifts, question.action)}` +
+        scaleSentence(lifts, results),
+    },
     {
       kind: 'chart',
       chart: {
@@ -46,6 +52,14 @@ export function demandBlocks(program: ProgramResult, results: Results): Block[] 
 
 const nameOf = ({ exercise }: PlannedExercise) =>
   exercise.kind === 'lift' ? exercise.range.lift.name : '';
+
+/** Where a lift is drawn twice, what tells the two apart. */
+function rangeIfTwice({ exercise }: PlannedExercise, lifts: readonly PlannedExercise[]): string {
+  if (exercise.kind !== 'lift') return '';
+  const { range, load } = exercise;
+  const isTwice = lifts.filter((lift) => nameOf(lift) === range.lift.name).length > 1;
+  return isTwice ? ` to ${degrees(range.to)} with ${kilograms(load)}` : '';
+}
 
 /**
  * Torque of a joint at one of its angles, N·m, by a straight line between the two samples around
@@ -77,13 +91,13 @@ function demandSentence(lifts: readonly PlannedExercise[], action: ActionName): 
     const angle = degrees(hardest.asked.angles[joint] ?? 0);
     return `the ${nameOf(lift)} asks most of the ${muscles} at ${angle} of ${jointWords[joint].name} ${jointWords[joint].motion} (${percent(effortIn(hardest))} of what they can give when fresh)`;
   });
-  return `In the first week ${listInWords(parts)}.`;
+  return `${listInWords(parts)}.`;
 }
 
 /** Why the lines of some lifts are scaled; nothing where they are drawn nearly as they are. */
 function scaleSentence(lifts: readonly PlannedExercise[], { calibrations }: Results): string {
   const tested = new Set(calibrations.map(({ single }) => single.lift));
-  return lifts
+  const sentences = lifts
     .filter(({ strength = 1 }) => Math.abs(strength - 1) > worthSaying)
     .map((lift) => {
       const { exercise, strength = 1 } = lift;
@@ -96,6 +110,6 @@ function scaleSentence(lifts: readonly PlannedExercise[], { calibrations }: Resu
               ? 'can be lifted rather than held'
               : 'tested singles of its kind show';
       return ` The line of the ${nameOf(lift)} is scaled to what ${shown}: ${percent(strength)} of the curve.`;
-    })
-    .join('');
+    });
+  return [...new Set(sentences)].join('');
 }

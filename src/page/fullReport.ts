@@ -1,5 +1,6 @@
 import type { Results } from '../run.ts';
 import { athleteSection } from './athleteSection.ts';
+import { calendarWherePhased } from './calendarSection.ts';
 import { cautionSection, trippedCautions } from './cautions.ts';
 import { cellsSection } from './cellsSection.ts';
 import { conflictSection, sourceSection, wordSection } from './evidence.ts';
@@ -36,6 +37,7 @@ function standardSections(results: Results): Section[] {
   return [
     verdictSection(results),
     ...gainSections(results),
+    ...calendarWherePhased(results),
     ...programSections(results),
     ...singlesSection(results),
     ...cellsSection(results),

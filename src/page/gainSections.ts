@@ -1,5 +1,6 @@
 import type { ProgramResult, Results } from '../run.ts';
 import { chartFrame } from './chartFrame.ts';
+import { muscleBlocks } from './muscleBlocks.ts';
 import type { Section } from './report.ts';
 import { strongest, strongestCell } from './strongestAngle.ts';
 import { rangeDegrees, signedPercent } from './words.ts';
@@ -53,6 +54,7 @@ export function whySection(results: Results): Section {
         text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). ${causesInWords} ${before(programs)}`,
       },
       whyTable(programs),
+      ...muscleBlocks(results),
     ],
   };
 }

@@ -3,6 +3,7 @@ import { cellUnit, threeDigits } from '../notebook/formula/cellText.ts';
 import type { Results } from '../run.ts';
 import { actions } from '../tables/actions.ts';
 import { athleteSection } from './athleteSection.ts';
+import { calendarSection } from './calendarSection.ts';
 import { cellBlocks, cellChart, reachAngles } from './cellsSection.ts';
 import { conflictSection } from './evidence.ts';
 import { gainSection, whySection } from './gainSections.ts';
@@ -19,6 +20,7 @@ const builtIn: Readonly<Record<SectionName, (results: Results) => readonly Secti
   'which program': (results) => [verdictSection(results)],
   'where the gains land': (results) => [gainSection(results)],
   why: (results) => [whySection(results)],
+  calendar: (results) => [calendarSection(results)],
   programs: programSections,
   'heaviest singles': singlesSection,
   'measured and assumed': (results) => [athleteSection(results)],

@@ -5,7 +5,15 @@ import { exerciseLine } from './exerciseLine.ts';
 import type { Block, Section } from './report.ts';
 import { sharingBlocks } from './sharingBlocks.ts';
 import { shortfallSentence } from './shortfallWords.ts';
-import { listInWords, percent, plural, rangeDegrees, signedPercent } from './words.ts';
+import {
+  capital,
+  listInWords,
+  percent,
+  plural,
+  rangeDegrees,
+  rangeText,
+  signedPercent,
+} from './words.ts';
 
 /** One section a program: what it asks, where the work lands, what comes of it. */
 export function programSections(results: Results): Section[] {
@@ -13,15 +21,7 @@ export function programSections(results: Results): Section[] {
     heading: `${place}. ${program.name}`,
     blocks: [
       { kind: 'text', text: calendar(program) },
-      {
-        kind: 'list',
-        items: program.program.work.flatMap((work, i) => {
-          const planned = program.plan.exercises[i];
-          return planned
-            ? [exerciseLine(work, planned, results) + shortfallSentence(program, i)]
-            : [];
-        }),
-      },
+      ...workBlocks(program, results),
       ...demandBlocks(program, results),
       ...sharingBlocks(program),
       { kind: 'text', text: landingSentence(program) },
@@ -31,22 +31,59 @@ export function programSections(results: Results): Section[] {
   }));
 }
 
-function calendar({ program, weeks: judged }: ProgramResult): string {
-  const { weeks, sessionsPerWeek, progress, deloads } = program;
-  const parts = [`${plural(weeks, 'week')}, ${plural(sessionsPerWeek, 'session')} a week`];
+/** What is done, a list for each phase; a phase is headed by its weeks. */
+function workBlocks(program: ProgramResult, results: Results): Block[] {
+  const isPhased = program.program.phases !== undefined;
+  return program.phases.flatMap((phase): Block[] => {
+    const items = phase.places.flatMap((i) => {
+      const [work, planned] = [program.program.work[i], program.plan.exercises[i]];
+      if (!work || !planned) return [];
+      return [exerciseLine(work, planned, results) + shortfallSentence(program, i)];
+    });
+    return [
+      ...(isPhased ? [{ kind: 'text', text: phaseHead(phase) } as const] : []),
+      ...(items.length > 0 ? [{ kind: 'list', items } as const] : []),
+    ];
+  });
+}
+
+function phaseHead(phase: Phased): string {
+  const { name, from, to, places, minutesPerWeek } = phase;
+  const weeks = `${from === to ? 'week' : 'weeks'} ${rangeText(from, to)}`;
+  const named = name === undefined ? capital(weeks) : `${capital(name)}, ${weeks}`;
+  if (places.length === 0) return `${named}: off.`;
+  return `${named}: ${rhythm(phase).join('; ')}; ${minutesPerWeek.toFixed(0)} minutes a week.`;
+}
+
+type Phased = ProgramResult['phases'][number];
+
+function calendar({ program, weeks: judged, phases }: ProgramResult): string {
+  const { weeks } = program;
+  const cut = judged < weeks ? ` Judged after ${plural(judged, 'week')}.` : '';
+  const [whole] = phases;
+  if (!program.phases && whole) {
+    const [sessions = '', ...rest] = rhythm(whole);
+    return `${[`${plural(weeks, 'week')}, ${sessions}`, ...rest].join('; ')}.${cut}`;
+  }
+  return `${plural(weeks, 'week')} in ${plural(phases.length, 'phase')}.${cut} A load given as a share of a single or as a repetition maximum is that of the single before the program, in every phase.`;
+}
+
+/** Sessions, change of load and lighter weeks, these counted from the program's first. */
+function rhythm({ sessionsPerWeek, progress, deloads, from }: Phased): string[] {
+  const parts = [`${plural(sessionsPerWeek, 'session')} a week`];
   if (progress !== 0) parts.push(`load ${signedPercent(progress, 1)} a week`);
   if (deloads.length > 0)
     parts.push(
-      `${listInWords(deloads.map(({ week, sets }) => `week ${week} with ${percent(sets)} of the sets`))}`,
+      `${listInWords(deloads.map(({ week, sets }) => `week ${from + week - 1} with ${percent(sets)} of the sets`))}`,
     );
-  const cut = judged < weeks ? ` Judged after ${plural(judged, 'week')}.` : '';
-  return `${parts.join('; ')}.${cut}`;
+  return parts;
 }
 
 function landingSentence(program: ProgramResult): string {
   const most = program.bands.reduce((a, b) => (b.hardSets > a.hardSets ? b : a));
+  const mean = program.program.phases ? ' (sets are those of the mean week)' : '';
   return most.hardSets > 0
-    ? `Most of the work lands at ${rangeDegrees(most.from, most.to)}.`
+    ? `Most of the work lands at ${rangeDegrees(most.from, most.to)}${mean}.`
     : 'None of the work lands on these muscles at these angles.';
 }
 

@@ -38,7 +38,10 @@ export function programsPage(compared: ProgramsCompared): Report {
         heading: 'What they differ in, and what makes the difference',
         blocks: [...differenceBlocks(compared), { kind: 'text', text: causeText(compared) }],
       },
-      { heading: 'First week', blocks: [weekBlock(compared)] },
+      {
+        heading: a.program.phases || b.program.phases ? 'First week of each phase' : 'First week',
+        blocks: [weekBlock(compared)],
+      },
       gainSection({ ...results, ranking: drawn }),
       ...singlesSections(compared),
     ],
@@ -147,10 +150,15 @@ function weekBlock({ a, b, results }: ProgramsCompared): Block {
   const lines = (letter: string, program: ProgramResult) =>
     program.program.work.flatMap((work, i) => {
       const planned = program.plan.exercises[i];
-      const times = plural(program.program.sessionsPerWeek, 'time');
+      const { sessionsPerWeek, from } = program.phases.find(({ places }) => places.includes(i)) ?? {
+        ...program.program,
+        from: 1,
+      };
+      const since = from > 1 ? ` from week ${from}` : '';
+      const times = plural(sessionsPerWeek, 'time');
       return planned
         ? [
-            `${letter}, ${times} a week: ${exerciseLine(work, planned, results)}${shortfallSentence(program, i)}`,
+            `${letter}, ${times} a week${since}: ${exerciseLine(work, planned, results)}${shortfallSentence(program, i)}`,
           ]
         : [];
     });

@@ -42,6 +42,7 @@ export function resultsJson(results: Results): object {
       tiesWithBest,
       margin: share(margin),
       ...programJson(program),
+      muscles: musclesJson(program, results),
       singles: singlesBefore.map(({ range, load }, i) => ({
         lift: range.lift.name,
         toDeg: inDegrees(range.to),
@@ -90,6 +91,18 @@ function programJson(program: ProgramResult): object {
     peakBeforeDeg: inDegrees(landing.peakBefore),
     peakAfterDeg: inDegrees(landing.peakAfter),
     minutesPerWeek: tenth(program.minutesPerWeek),
+    phases: program.phases.map(({ name, from, to, sessionsPerWeek, minutesPerWeek }) => ({
+      name,
+      ...{ from, to, sessionsPerWeek },
+      minutesPerWeek: tenth(minutesPerWeek),
+    })),
+    weeks: program.weekly.map(({ week, gain, hardSets }) => ({
+      week,
+      gainInTarget: share(gain),
+      hardSets: Object.fromEntries(
+        Object.entries(hardSets).map(([action, sets]) => [action, rounded(sets, 2)]),
+      ),
+    })),
     gainByAngle: program.ratio.map((ratio) => share(ratio - 1)),
     gainByMechanism: Object.fromEntries(
       [...shares].map(([cause, by]) => [
@@ -122,6 +135,21 @@ function programJson(program: ProgramResult): object {
     ),
     shortfalls: program.state.shortfalls,
   };
+}
+
+/** Change of each head of the target's muscles; an action without heads has none. */
+function musclesJson({ state }: ProgramResult, { athlete, question }: Results): object[] {
+  const { heads } = state.changes[question.action];
+  return athlete.groups[question.action].heads.map(({ name }, i) => {
+    const { growth = [], lengthened = 0, shortened = 0 } = heads[i] ?? {};
+    const [proximal = 0, distal = 0] = growth;
+    return {
+      head: name,
+      growthProximal: share(proximal),
+      growthDistal: share(distal),
+      fibreLength: share(lengthened - shortened),
+    };
+  });
 }
 
 const rounded = (value: number, digits: number) => Number(value.toFixed(digits)) + 0;

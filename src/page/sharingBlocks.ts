@@ -2,6 +2,7 @@ import type { PlannedExercise } from '../physiology/planProgram.ts';
 import type { ProgramResult } from '../run.ts';
 import { type ActionName, actionNames, actions } from '../tables/actions.ts';
 import { notModelled } from '../tables/partlyModelled.ts';
+import { distinctLifts } from './distinctLifts.ts';
 import { angleOf } from './jointAngles.ts';
 import type { Block } from './report.ts';
 import { capital, listInWords, percent } from './words.ts';
@@ -14,7 +15,7 @@ const limit = { muscle: 0.995, lift: 0.95 };
 
 /** How muscles, also those over two joints, share the hardest posture of each lift. */
 export function sharingBlocks(program: ProgramResult): Block[] {
-  const { exercises } = program.plan;
+  const exercises = distinctLifts(program);
   const items = exercises.flatMap(sharingSentences);
   if (items.length === 0) return [];
   const list: Block = { kind: 'list', items };

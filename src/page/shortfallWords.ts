@@ -18,18 +18,23 @@ export function shortfallSentence(program: ProgramResult, exercise: number): str
   if (!first) return '';
   const { week, done, wanted } = first;
   const short = `${done} of ${plural(wanted, 'repetition')} a set`;
-  const when = week === 1 ? 'with this load' : `in week ${week}`;
+  const isStart = week === startOf(program, exercise);
+  const when = isStart ? 'with this load' : `in week ${week}`;
   if (!isSerious(first)) return ` Not quite all can be done: ${when} ${short}.`;
-  const why = week === 1 ? '' : ', because the load rises faster than the strength';
+  const why = isStart ? '' : ', because the load rises faster than the strength';
   return ` Cannot be done as written: ${when} ${short}${why}.`;
 }
+
+/** The first week of an exercise's phase. */
+const startOf = ({ phases }: ProgramResult, exercise: number) =>
+  phases.find(({ places }) => places.includes(exercise))?.from ?? 1;
 
 /** The exercises that cannot be done as written: "back squat 2 of 12 repetitions in week 3". */
 export function shortfallList(program: ProgramResult): string {
   const parts = program.program.work.flatMap((work, i) => {
     const first = firstShortfall(program, i);
     if (!first || !isSerious(first) || work.kind !== 'lift') return [];
-    const since = first.week === 1 ? '' : ` in week ${first.week}`;
+    const since = first.week === startOf(program, i) ? '' : ` in week ${first.week}`;
     return [`${work.lift} ${first.done} of ${plural(first.wanted, 'repetition')}${since}`];
   });
   return listInWords(parts);

@@ -154,6 +154,9 @@ function howToRead({ ranking, scenario }: Results): string {
   const sides = worksOneSide
     ? ' and count both sides of one-sided work, one after the other with the rest after each'
     : '';
+  const phases = ranking.some(({ program }) => program.program.phases)
+    ? '; where a program has phases they are those of the busiest'
+    : '';
   const cut = ranking.some(({ program }) => program.weeks < program.program.weeks)
     ? ` Longer programs are judged after the ${plural(scenario.target.weeks ?? 0, 'week')} of the target.`
     : '';
@@ -165,7 +168,7 @@ function howToRead({ ranking, scenario }: Results): string {
     Math.max(...shares) > (shares[0] ?? 0) + 0.1
       ? ' The best program leaves more of its gain outside the target than others do: work at long muscle length spreads widely toward the straighter knee.'
       : '';
-  return `Target gain: mean change of maximal torque inside the range. Lands there: the part of all torque the program adds, over all angles, that lies inside the range. Minutes leave out the warm-up${sides}.${tie}${cut}${uneven}${spread} Numbers under "care" point to the cautions below.`;
+  return `Target gain: mean change of maximal torque inside the range. Lands there: the part of all torque the program adds, over all angles, that lies inside the range. Minutes leave out the warm-up${sides}${phases}.${tie}${cut}${uneven}${spread} Numbers under "care" point to the cautions below.`;
 }
 
 /** What kind of number the gain is; said where the verdict is read. */

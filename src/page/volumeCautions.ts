@@ -25,11 +25,15 @@ const maximal = 0.95;
 
 type Placed = readonly [work: Work, planned: PlannedExercise];
 
-const entries = ({ program, plan }: ProgramResult): Placed[] =>
-  program.work.flatMap((work, i): Placed[] => {
-    const planned = plan.exercises[i];
-    return planned ? [[work, planned]] : [];
-  });
+/** The work of each phase with its sessions a week; a program without phases is one. */
+const phasesOfWork = ({ program, plan, phases }: ProgramResult) =>
+  phases.map(({ places, sessionsPerWeek }) => ({
+    sessionsPerWeek,
+    entries: places.flatMap((i): Placed[] => {
+      const [work, planned] = [program.work[i], plan.exercises[i]];
+      return work && planned ? [[work, planned]] : [];
+    }),
+  }));
 
 /** Share of the heaviest, or of a hold's best, that a piece of work asks. */
 function share(work: Work, { exercise }: PlannedExercise): number {
@@ -40,11 +44,12 @@ function share(work: Work, { exercise }: PlannedExercise): number {
 /** Why a program is much for a novice, if it is. */
 export function muchForNovice(program: ProgramResult, trained: boolean): string | undefined {
   if (trained) return undefined;
-  const { sessionsPerWeek } = program.program;
-  const isHard = entries(program).some(([work, planned]) => {
-    const hard = share(work, planned) >= hardFrom - 1e-9;
-    return (hard && work.sets > noviceSession) || work.sets * sessionsPerWeek > noviceWeek;
-  });
+  const isHard = phasesOfWork(program).some(({ entries, sessionsPerWeek }) =>
+    entries.some(([work, planned]) => {
+      const hard = share(work, planned) >= hardFrom - 1e-9;
+      return (hard && work.sets > noviceSession) || work.sets * sessionsPerWeek > noviceWeek;
+    }),
+  );
   return isHard ? 'it is more than is usual for someone new to training' : undefined;
 }
 
@@ -58,14 +63,14 @@ function effortOf(action: ActionName, [work, { exercise, samples }]: Placed): nu
 
 /** Why a program is more than anybody gains from or can recover from, if it is. */
 export function absurdVolume(program: ProgramResult): string[] {
-  const { sessionsPerWeek } = program.program;
-  const all = entries(program);
-  const setsOf = (action: ActionName) =>
-    all.reduce(
+  const phases = phasesOfWork(program);
+  const setsIn = (action: ActionName, { entries, sessionsPerWeek }: (typeof phases)[number]) =>
+    entries.reduce(
       (sum, entry) =>
         effortOf(action, entry) >= worksFrom ? sum + entry[0].sets * sessionsPerWeek : sum,
       0,
     );
+  const setsOf = (action: ActionName) => Math.max(...phases.map((phase) => setsIn(action, phase)));
   const [most] = [...actionNames].sort((a, b) => setsOf(b) - setsOf(a));
   const sets = most ? setsOf(most) : 0;
   const hours = program.minutesPerWeek / 60;
@@ -74,9 +79,8 @@ export function absurdVolume(program: ProgramResult): string[] {
       ? [`it has ${sets} sets a week for the ${actions[most].muscles}, where about 10 are usual`]
       : []),
     ...(hours > mostHours ? [`it takes ${hours.toFixed(0)} hours a week`] : []),
-    ...(all.some(
-      ([work]) =>
-        work.kind === 'hold' && work.effort >= maximal && work.rest === 0 && work.sets > 1,
+    ...(program.program.work.some(
+      (work) => work.kind === 'hold' && work.effort >= maximal && work.rest === 0 && work.sets > 1,
     )
       ? ['it rests 0 s between maximal holds']
       : []),

@@ -55,7 +55,8 @@ export interface Plan {
 }
 
 /**
- * Turns a written program into a block with loads in kilograms.
+ * Turns a written program into a block with loads in kilograms. Shares of a single and repetition
+ * maxima mean the single before the program, also in a later phase: a coach writes them down then.
  *
  * @param singles tested ones, from which shares of the same range are taken
  * @param catalogue the lifts that work may name
@@ -76,9 +77,13 @@ export function planProgram(
         ? planHold(work, athlete, catalogue)
         : planIsokinetic(work, athlete),
   );
-  const { weeks, sessionsPerWeek, progress, deloads } = program;
-  const block = { weeks, sessionsPerWeek, progress, deloads };
-  return { block: { ...block, exercises: exercises.map(({ exercise }) => exercise) }, exercises };
+  const { weeks, sessionsPerWeek, progress, deloads, phases } = program;
+  const block = {
+    ...{ weeks, sessionsPerWeek, progress, deloads },
+    ...(phases ? { phases } : {}),
+    exercises: exercises.map(({ exercise }) => exercise),
+  };
+  return { block, exercises };
 }
 
 function planIsokinetic(work: WrittenIsokinetic, athlete: Athlete): PlannedExercise {

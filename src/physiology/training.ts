@@ -28,6 +28,7 @@ import {
   type TrainedState,
   untrainedState,
 } from './trainedState.ts';
+import { type Phase, type WeekPlan, weekPlan } from './weekPlan.ts';
 
 /** A training program in the model's terms. */
 export interface Block {
@@ -37,6 +38,8 @@ export interface Block {
   /** Change of load from one week to the next, share. */
   readonly progress: number;
   readonly deloads: readonly { readonly week: number; readonly sets: number }[];
+  /** Where the weeks are not alike: they stand in place of the block's own rhythm. */
+  readonly phases?: readonly Phase[];
 }
 
 /** Runs a block week by week. */
@@ -44,7 +47,7 @@ export function train(
   athlete: Athlete,
   block: Block,
   coefficients: Coefficients,
-  onlooker?: Onlooker,
+  onlooker?: Partial<Onlooker>,
 ): TrainedState {
   const c = coefficientsFor(athlete, coefficients);
   let state = untrainedState(athlete);
@@ -59,14 +62,15 @@ function trainOneWeek(
   week: number,
   state: TrainedState,
   c: Coefficients,
-  onlooker?: Onlooker,
+  onlooker?: Partial<Onlooker>,
 ): TrainedState {
-  const session = new WeekOfTraining(athlete, block, week, state, c, onlooker);
-  block.exercises.forEach((exercise, place) => {
+  const plan = weekPlan(block, week);
+  const session = new WeekOfTraining(athlete, plan, week, state, c, onlooker);
+  for (const { exercise, place } of plan.exercises) {
     if (exercise.kind === 'lift') session.addLift(exercise, place);
     else if (exercise.kind === 'hold') session.addHold(exercise);
     else session.addIsokinetic(exercise);
-  });
+  }
   return session.result();
 }
 
@@ -88,24 +92,22 @@ class WeekOfTraining {
   private readonly practice: WeekOfPractice;
   private readonly shortfalls: TrainedState['shortfalls'][number][] = [];
   private readonly athlete: Athlete;
-  private readonly block: Block;
+  private readonly plan: WeekPlan;
   private readonly week: number;
   private readonly state: TrainedState;
   private readonly c: Coefficients;
-  private readonly onlooker: Onlooker | undefined;
-  /** Times a week that each written set is done. */
-  private readonly perWeek: number;
+  private readonly onlooker: Partial<Onlooker> | undefined;
 
   constructor(
     athlete: Athlete,
-    block: Block,
+    plan: WeekPlan,
     week: number,
     state: TrainedState,
     c: Coefficients,
-    onlooker?: Onlooker,
+    onlooker?: Partial<Onlooker>,
   ) {
     this.athlete = athlete;
-    this.block = block;
+    this.plan = plan;
     this.week = week;
     this.state = state;
     this.c = c;
@@ -113,8 +115,6 @@ class WeekOfTraining {
     this.capacity = capacityAfter(athlete, state, 'dynamic', c);
     this.doses = byAction((action) => new DoseCollector(athlete.groups[action], c));
     this.practice = new WeekOfPractice(c);
-    const deload = block.deloads.find((entry) => entry.week === week)?.sets ?? 1;
-    this.perWeek = block.sessionsPerWeek * deload;
   }
 
   /**
@@ -127,7 +127,7 @@ class WeekOfTraining {
     const today = this.liftToday(exercise);
     const { samples, lowered } = today;
     const fresh = this.repetitionsDone(exercise, place, today);
-    const times = sets * this.perWeek;
+    const times = sets * this.plan.perWeek;
     // A body that cannot be held over the whole range has no heaviest load: it is lowered as far
     // as control goes, at every repetition alike.
     const control = heaviest > 0 ? Number.POSITIVE_INFINITY : loweringLimit * today.stronger;
@@ -140,7 +140,7 @@ class WeekOfTraining {
     // No source was found for lowering alone as practice of a single: it counts as none.
     if (lowerOnly) return;
     this.practice.add(exercise.range.lift, samples, times);
-    this.onlooker?.practised(this.week, exercise.range.lift, samples, times);
+    this.onlooker?.practised?.(this.week, exercise.range.lift, samples, times);
   }
 
   private work(
@@ -150,16 +150,16 @@ class WeekOfTraining {
     contraction: Contraction,
   ): void {
     this.doses[action].add(moments, times, contraction);
-    this.onlooker?.worked(this.week, action, moments, times, contraction);
+    this.onlooker?.worked?.(this.week, action, moments, times, contraction);
   }
 
   /** What is really lifted and lowered this week. */
   private liftToday(exercise: LiftExercise): LiftToday {
-    const { athlete, block } = this;
+    const { athlete } = this;
+    const { progressed } = this.plan;
     const { range, load, heaviest, lowering } = exercise;
     const strength = liftFactor(athlete, range);
     const samplesWith = (kg: number) => samplesOf(range, athlete, kg, strength);
-    const progressed = (1 + block.progress) ** (this.week - 1);
     const planned = load * progressed;
     const asPlanned = samplesWith(planned);
     // Strength gained so far, seen as the fall of effort under the same load; saves solving for
@@ -191,7 +191,7 @@ class WeekOfTraining {
   }
 
   addHold(exercise: HoldExercise): void {
-    const times = exercise.sets * this.perWeek;
+    const times = exercise.sets * this.plan.perWeek;
     const seconds = exercise.reps * exercise.seconds;
     const { of, at, effort } = exercise;
     if ('action' in of) {
@@ -212,7 +212,7 @@ class WeekOfTraining {
   }
 
   addIsokinetic(exercise: IsokineticExercise): void {
-    const times = exercise.sets * exercise.reps * this.perWeek;
+    const times = exercise.sets * exercise.reps * this.plan.perWeek;
     this.work(exercise.action, isokineticMoments(exercise), times, 'dynamic');
   }
 
@@ -221,12 +221,14 @@ class WeekOfTraining {
     const doses = byAction((action) => this.doses[action].total());
     const later = (action: ActionName) =>
       oneWeekLater(athlete.groups[action], state.changes[action], doses[action], c);
-    return {
+    const after = {
       firstWeek: state.firstWeek ?? doses,
       changes: byAction(later),
       practice: this.practice.oneWeekLater(state.practice),
       shortfalls: [...state.shortfalls, ...this.shortfalls],
     };
+    this.onlooker?.weekDone?.(this.week, doses, after);
+    return after;
   }
 }
 

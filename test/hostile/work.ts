@@ -138,6 +138,17 @@ export const work: readonly Row[] = [
     () => `${plain}    deload: [${'{ week: 4, sets: half },'.repeat(4_000)}]\n`,
   ],
   [
+    'thousands of phases',
+    'train them all',
+    () => `${plain}  b: { phases: [${'{ weeks: 1, off: yes },'.repeat(4_000)}] }\n`,
+  ],
+  [
+    'phases of many lifts and years',
+    'train them all',
+    () =>
+      `${plain}  b: { phases: [${many(200, () => `{ weeks: 104, sessions per week: 2, work: [{ lift: back squat, from: 0 deg, to: 110 deg, load: 80 %, sets: 4, reps: 6 }] }, `)}] }\n`,
+  ],
+  [
     'thousands of tests',
     'fit them all',
     () =>

@@ -100,8 +100,8 @@ export function tooManyCalls(source: Source): Problem | undefined {
  */
 export function tooMuchTraining(programs: readonly Program[], source: Source): Problem | undefined {
   let sum = 0;
-  const over = programs.find(({ weeks, work }) => {
-    sum += weeks * work.filter(({ kind }) => kind === 'lift').length;
+  const over = programs.find((program) => {
+    sum += weeksOfLifts(program);
     return sum > most.weeksOfLifts;
   });
   return (
@@ -112,4 +112,11 @@ export function tooMuchTraining(programs: readonly Program[], source: Source): P
       hint: 'split the file, or give the programs fewer weeks or lifts',
     }
   );
+}
+
+function weeksOfLifts({ weeks, work, phases }: Program): number {
+  const lifts = (places: readonly number[]) =>
+    places.filter((place) => work[place]?.kind === 'lift').length;
+  const parts = phases ?? [{ weeks, places: work.map((_, place) => place) }];
+  return parts.reduce((sum, part) => sum + part.weeks * lifts(part.places), 0);
 }

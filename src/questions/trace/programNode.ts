@@ -1,4 +1,4 @@
-import type { Work } from '../../notebook/scenario.ts';
+import type { Path, Work } from '../../notebook/scenario.ts';
 import type { PlannedExercise } from '../../physiology/planProgram.ts';
 import { isAction } from '../../tables/actions.ts';
 import {
@@ -19,15 +19,16 @@ export function programNode(name: string, known: Tracing): TraceNode {
   const found = results.ranking.find(({ program }) => program.name === name);
   if (!found) throw new Error(`no program "${name}"`);
   const { program, plan } = found.program;
-  const under = (key: string) => input([...program.path, key]);
+  const rhythm = (inside: Path) =>
+    ['off', 'weeks', 'sessions per week', 'progress', 'deload'].flatMap((key) =>
+      input([...program.path, ...inside, key]),
+    );
   return {
     what: `the program "${name}"`,
     parts: [
       ...input(['angles']),
-      ...under('weeks'),
-      ...under('sessions per week'),
-      ...under('progress'),
-      ...under('deload'),
+      ...rhythm([]),
+      ...(program.phases ?? []).flatMap((_, i) => rhythm(['phases', i])),
       ...program.work.map((work, i) => workNode(work, i, plan.exercises[i], known)),
     ],
   };

@@ -1,0 +1,63 @@
+import type { OverAngles } from '../mechanics/angleGrid.ts';
+import { coefficientsFor, mechanisms, torqueRatio } from '../physiology/adaptation.ts';
+import type { Athlete } from '../physiology/athlete.ts';
+import type { WeeklyDose } from '../physiology/dose.ts';
+import type { TrainedState } from '../physiology/trainedState.ts';
+import { type Block, train } from '../physiology/training.ts';
+import { type ActionName, actionNames } from '../tables/actions.ts';
+import type { Coefficients } from '../tables/adaptation.ts';
+import { type AngleRange, meanOver } from './ranking.ts';
+
+/** One week of a program. */
+export interface Week {
+  /** From 1. */
+  readonly week: number;
+  /** Hard sets of drive dose over all angles, both contractions, by action; those worked only. */
+  readonly hardSets: Readonly<Partial<Record<ActionName, number>>>;
+  /** Mean relative gain inside the target at the week's end. */
+  readonly gain: number;
+}
+
+/**
+ * Trains through a block and keeps what each week did to the target.
+ *
+ * @returns the weeks, the state after the last, and the target's drive dose by angle: the first
+ * week's, or where the block has phases the mean of all weeks (hard sets a week)
+ */
+export function trainWeekly(
+  athlete: Athlete,
+  block: Block,
+  { action, target }: { readonly action: ActionName; readonly target: AngleRange },
+  coefficients: Coefficients,
+): { readonly weekly: readonly Week[]; readonly state: TrainedState; readonly dose: OverAngles } {
+  const own = coefficientsFor(athlete, coefficients);
+  const group = athlete.groups[action];
+  const every = new Set(mechanisms);
+  const weekly: Week[] = [];
+  const doses: OverAngles[] = [];
+  const state = train(athlete, block, coefficients, {
+    weekDone: (week, dose, { changes }) => {
+      const ratio = torqueRatio(group, changes[action], 'isometric', own, every);
+      weekly.push({ week, hardSets: hardSets(dose), gain: meanOver(ratio, target) - 1 });
+      doses.push(bothContractions(dose[action]));
+    },
+  });
+  const counted = block.phases ? doses : doses.slice(0, 1);
+  const dose = group.torque.map(
+    (_, i) => counted.reduce((sum, by) => sum + (by[i] ?? 0), 0) / counted.length,
+  );
+  return { weekly, state, dose };
+}
+
+const bothContractions = ({ drive }: WeeklyDose): OverAngles =>
+  drive.dynamic.map((sets, i) => sets + (drive.isometric[i] ?? 0));
+
+function hardSets(doses: Readonly<Record<ActionName, WeeklyDose>>): Week['hardSets'] {
+  const sum = (action: ActionName) => bothContractions(doses[action]).reduce((a, b) => a + b, 0);
+  return Object.fromEntries(
+    actionNames.flatMap((action) => {
+      const sets = sum(action);
+      return sets > 0 ? [[action, sets]] : [];
+    }),
+  );
+}
