@@ -54,6 +54,7 @@ describe('check', () => {
         'hamstrings-long',
         'knee-after-block',
         'push-off-chains',
+        'season-deep-range',
         'ski-deep-range',
         'sprint-push-off',
       ]
@@ -61,7 +62,7 @@ describe('check', () => {
         .join(''),
     );
     expect(ran.status).toBe(0);
-    // Five scenarios in a process of its own: slow where many tests share a computer.
+    // Six scenarios in a process of its own: slow where many tests share a computer.
   }, 20_000);
 
   it('says what to do when a report is missing', () => {
