@@ -112,7 +112,8 @@ describe('seek --write', () => {
     const ran = command('seek', file, 'athlete.mass', ...two);
     expect(ran).toMatchObject({
       status: 1,
-      stderr: 'nothing was written: there is more than one such value\n',
+      stderr:
+        'nothing was written: there is more than one such value; choose one and write it with torqueleaf set\n',
     });
     const none = command('seek', file, 'athlete.mass', '60 kg : 70 kg', 'mass', '80 kg', '--write');
     expect(none).toMatchObject({

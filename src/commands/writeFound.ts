@@ -17,9 +17,11 @@ export async function writeFound(
 ): Promise<void> {
   if (only === undefined || others.length > 0) {
     process.exitCode = 1;
-    const many =
-      only === undefined ? 'there is no such value' : 'there is more than one such value';
-    process.stderr.write(`nothing was written: ${many}; to choose one: torqueleaf set\n`);
+    const why =
+      only === undefined
+        ? 'there is no such value'
+        : 'there is more than one such value; choose one and write it with torqueleaf set';
+    process.stderr.write(`nothing was written: ${why}\n`);
     return;
   }
   const made = await putInFile(scenario, place, short(only));
