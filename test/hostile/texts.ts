@@ -64,6 +64,11 @@ export const formulas: readonly Row[] = [
     () => withCells(many(1_000, (i) => `  c${i}: { is: = (1:2000) * ${i}, chart: yes }\n`)),
   ],
   [
+    'as many calls as are computed',
+    'a search for each of them',
+    () => withCells(many(240, (i) => `  c${i}: = best("back squat", ${80 + i / 10} deg)\n`)),
+  ],
+  [
     'costly questions',
     'a search for each cell',
     () => withCells(many(1_000, (i) => `  c${i}: = best("back squat", ${80 + i / 40} deg)\n`)),

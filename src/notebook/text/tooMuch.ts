@@ -19,7 +19,7 @@ export const most = {
   /** Entries of one list or group; each wrong one costs a search for what was meant. */
   entries: 300,
   /** Calls in all formulas; one that asks about a lift takes some milliseconds. */
-  calls: 500,
+  calls: 250,
   /** Lifts times weeks, over all programs; a week of a lift takes some milliseconds. */
   weeksOfLifts: 500,
 } as const;
