@@ -114,12 +114,10 @@ function howToRead(programs: readonly ProgramResult[]): string {
 
 /**
  * The model's states move at one pace toward what the week's work sustains. Left out: that keeping
- * takes less work than gaining (Graves 1988, Int J Sports Med 9:316: a third to two thirds of the
- * sessions kept knee extension for 12 weeks; Bickel 2011, Med Sci Sports Exerc 43:1177: a ninth of
- * the sets kept the strength of the young for 32; both recalled).
+ * takes less work than gaining (common practice; no study of it has been read for this project).
  */
 const keptLonger =
-  ' Phases with less work than the one before: the model lets gains fall toward what such work would build alone, while studies found strength kept for months on a third of the work (Graves 1988, Bickel 2011; recalled), so losses there are likely smaller than shown.';
+  ' Phases with less work than the one before: the model lets gains fall toward what such work would build alone, while in common practice strength is kept on much less work than it takes to gain it, so losses there are likely smaller than shown.';
 
 /** Whether some phase has work, but fewer sets a week of all groups together than the one before. */
 function easesOff({ phases, weekly }: ProgramResult): boolean {
