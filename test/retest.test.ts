@@ -127,6 +127,20 @@ describe('a retest of a scenario', () => {
     expect(page).toContain('borrowed from published tests (single-joint dynamometer)');
   });
 
+  it('expects of a target picked as the weakest only angles that the retest has too', async () => {
+    const before = '40 deg: [160, 158], 60 deg: [200, 198], 80 deg: [170, 168]';
+    const after = '40 deg: [160, 158], 60 deg: [200, 198], 80 deg: [170, 168]';
+    const bySelf = async (text: string) =>
+      judgeRetests(await resultsOf(text)).retests[0]?.actions[0]?.retest.notes.flatMap((note) =>
+        note.about === 'picked as weakest' ? [note.changeByItself] : [],
+      )[0];
+    const target = 'from: 75 deg, to: 115 deg';
+    const without = await bySelf(file(before, after, known, target));
+    const withOne = await bySelf(file(`${before}, 110 deg: [105, 104]`, after, known, target));
+    expect(without).toBeGreaterThan(0.005);
+    expect(withOne).toBeCloseTo(without ?? 0, 9);
+  });
+
   it('is told for a chat in blocks of ASCII, 38 columns and 1,500 characters', async () => {
     const many = Array.from(
       { length: 13 },

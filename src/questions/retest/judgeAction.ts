@@ -91,7 +91,7 @@ function compared(
   const isTarget = action === question.action;
   const tests = then.setUp.map(({ test }) => test);
   const before = testDays(then.setUp);
-  const picked = isTarget ? pickedTarget(results, before, error) : undefined;
+  const picked = isTarget ? pickedTarget(results, before, testDays(setUp), error) : undefined;
   return retest({
     before,
     after: testDays(setUp),

@@ -1,7 +1,7 @@
 import type { Picked } from '../../inference/retest/notes.ts';
 import { meanScore, scoresByAngle, type TestDay } from '../../inference/retest/testDay.ts';
 import { errorShareAt, type TestError } from '../../inference/retest/testError.ts';
-import { toDegrees } from '../../numeric/degrees.ts';
+import { isSameAngle, toDegrees } from '../../numeric/degrees.ts';
 import { meanOf } from '../../numeric/moments.ts';
 import { meanTorque } from '../../physiology/strengthCurve.ts';
 import type { Results } from '../../run.ts';
@@ -15,17 +15,24 @@ import { strengthSpread } from '../../tables/strengthSpread.ts';
  * Reliability of the deviation: spread of people around the usual shape, squared, over that and the
  * error of the mean, squared.
  *
+ * @param after the retest: only angles that it has count
  * @returns undefined where the target is not the weakest, or cannot be told from the others
  */
 export function pickedTarget(
   { scenario, question }: Results,
   days: readonly TestDay[],
+  after: readonly TestDay[],
   error: TestError,
 ): Picked | undefined {
   const { reference, mass } = scenario.subject;
   const { action, target } = question;
   const usual = (angle: number) => meanTorque(action, reference, mass, toDegrees(angle));
-  const scores = scoresByAngle(days).map((entry) => ({
+  // Angles that the retest lacks count in no verdict, so they are not expected of it either.
+  const again = scoresByAngle(after);
+  const common = scoresByAngle(days).filter(({ angle }) =>
+    again.some((one) => isSameAngle(one.angle, angle)),
+  );
+  const scores = common.map((entry) => ({
     angle: entry.angle,
     ratio: meanScore(entry) / usual(entry.angle),
     isInside: entry.angle >= target.from - 1e-9 && entry.angle <= target.to + 1e-9,
