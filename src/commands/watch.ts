@@ -34,7 +34,7 @@ const spoilt =
 const neverGood = 'The file has problems; the ranking comes with the first save without any.';
 
 /** What one text of the file is worth saying; problems go elsewhere. */
-export function turnText(turn: Turn): string {
+function turnText(turn: Turn): string {
   switch (turn.kind) {
     case 'first':
       return `${renderTerminal(shortReport(turn.results), width())}\n`;

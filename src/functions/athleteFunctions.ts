@@ -1,3 +1,4 @@
+import { reach } from '../inference/forecast.ts';
 import { atAngle, gridAngles } from '../mechanics/angleGrid.ts';
 import { demandOf } from '../mechanics/demand.ts';
 import { standardGravity } from '../mechanics/forces.ts';
@@ -42,9 +43,7 @@ export interface AskedAthlete {
 
 /** Grid angles (radians) over which an action is looked at. */
 export function reachOf(action: ActionName, { athlete }: Pick<AskedAthlete, 'athlete'>): number[] {
-  const { rangeDeg, joint } = actions[action];
-  const [least, end] = [toRadians(rangeDeg[0]), toRadians(rangeDeg[1])];
-  const most = joint === 'knee' ? athlete.body.limits.knee : end;
+  const [least, most] = reach(action, athlete);
   return gridAngles.filter((at) => at >= least - 1e-9 && at <= most + 1e-9);
 }
 

@@ -98,8 +98,3 @@ export function scored(trials: readonly number[], score: 'best' | 'mean'): numbe
 export function strengthsOf(fits: readonly StrengthFit[]): Strengths {
   return Object.fromEntries(fits.map(({ action, strength }) => [action, strength]));
 }
-
-/** The fit of one action, if it was tested. */
-export function fitOf(fits: readonly StrengthFit[], action: ActionName): StrengthFit | undefined {
-  return fits.find((fit) => fit.action === action);
-}

@@ -91,7 +91,7 @@ export function forecast(
 }
 
 /** Angles over which an action is looked at: its table's range, the knee's up to the athlete's limit. */
-function reach(action: ActionName, athlete: Athlete): [number, number] {
+export function reach(action: ActionName, athlete: Athlete): [number, number] {
   const { joint, rangeDeg } = actions[action];
   const [least, most] = [toRadians(rangeDeg[0]), toRadians(rangeDeg[1])];
   return [least, joint === 'knee' ? athlete.body.limits.knee : most];

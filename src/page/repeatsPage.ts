@@ -8,14 +8,11 @@ import { capital, degrees, newtonMetres, percent, plural, signedPercent } from '
 export function repeatsPage({ scenario }: Results, judged: readonly RepeatedAction[]): Report {
   return {
     title: `${scenario.title}: repeatability`,
-    sections: [...judged.map((one) => actionSection(one, scenario.target.gain)), words],
+    sections: [...judged.map(actionSection), words],
   };
 }
 
-function actionSection(
-  { action, of, people, days, scores }: RepeatedAction,
-  wanted?: number,
-): Section {
+function actionSection({ action, of, people, days, scores }: RepeatedAction): Section {
   const [first] = scores;
   const who = people === 1 ? 'one person' : plural(people, 'person', 'people');
   return {
@@ -27,7 +24,7 @@ function actionSection(
       },
       errorTable(scores),
       ...(first
-        ? [{ kind: 'list', items: [...daysItems(first, wanted), ...peopleItems(first)] } as const]
+        ? [{ kind: 'list', items: [...daysItems(first), ...peopleItems(first)] } as const]
         : []),
       ...(first?.people?.correlations ? [correlationTable(first)] : []),
     ],
@@ -64,11 +61,10 @@ function errorTable(scores: readonly RepeatedScore[]): Block {
   };
 }
 
-/** Days needed on each side for the wanted gain, or for 10 %. */
-function daysItems(score: RepeatedScore, wanted = 0.1): string[] {
-  const times = (score.detectable / (wanted * score.mean)) ** 2;
+/** Days needed on each side for the wanted gain. */
+function daysItems({ wanted, mean, angle, daysNeeded }: RepeatedScore): string[] {
   return [
-    `To see a gain of ${signedPercent(wanted)} (${newtonMetres(wanted * score.mean)}) in the ${score.angle === undefined ? 'mean of the angles' : `torque at ${degrees(score.angle)}`}: ${plural(Math.max(1, Math.ceil(times - 1e-9)), 'test day')} before and after.`,
+    `To see a gain of ${signedPercent(wanted)} (${newtonMetres(wanted * mean)}) in the ${angle === undefined ? 'mean of the angles' : `torque at ${degrees(angle)}`}: ${plural(daysNeeded, 'test day')} before and after.`,
   ];
 }
 

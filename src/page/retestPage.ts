@@ -95,7 +95,7 @@ function verdictBlocks({ scenario }: Results, action: JudgedAction): Block[] {
     items.push(
       `Chance that the true gain of the target is the wanted ${signedPercent(wanted)} or more: ${chance(chanceOfWanted)}.`,
     );
-  const more = wanted === undefined ? undefined : daysToSee(action, wanted);
+  const { daysToSee: more } = action;
   if (more !== undefined)
     items.push(
       `To see ${signedPercent(wanted ?? 0)} in the target with this test error: ${plural(more, 'test day')} before and after.`,
@@ -119,19 +119,6 @@ function verdictText(verdict: Judged | NotJudged, level: number): string {
       ? `; with this test error only ${signedPercent(detectableGain)} or more would stand out`
       : '';
   return `${word}, ${between}${need}.`;
-}
-
-/** Days on each side at which the wanted gain would stand out; undefined where it does already. */
-function daysToSee(
-  { retest: { target, angles } }: JudgedAction,
-  wanted: number,
-): number | undefined {
-  if ('refused' in target || target.detectableGain <= wanted) return undefined;
-  const days = angles.filter(({ inTarget }) => inTarget).map((one) => one.days);
-  const each = Math.min(...days.map(({ before, after }) => 2 / (1 / before + 1 / after)));
-  // A change of means has an error that falls with the root of the days.
-  const times = (Math.log1p(target.detectableGain) / Math.log1p(wanted)) ** 2;
-  return Math.ceil(each * times - 1e-9);
 }
 
 /** To five points: such chances are no sharper. */

@@ -45,20 +45,9 @@ export function errorOfTest(
   occasions: readonly (readonly TestDay[])[],
   repeatability: readonly RepeatedTest[],
 ): KnownError {
-  const found = foundError(action, tests, occasions, repeatability);
-  const { degreesOfFreedom } = found.error;
-  return { ...found, mdcOverError: Math.SQRT2 * multiplier(0.95, degreesOfFreedom) };
-}
-
-function foundError(
-  action: ActionName,
-  tests: readonly TorqueTest[],
-  occasions: readonly (readonly TestDay[])[],
-  repeatability: readonly RepeatedTest[],
-): Omit<KnownError, 'mdcOverError'> {
   const own = repeatability.filter(({ of }) => 'action' in of && of.action === action);
   const stated = own.find((entry) => entry.kind === 'typical error');
-  if (stated && !('mass' in stated.error)) return { error: statedError(stated) };
+  if (stated && !('mass' in stated.error)) return known(statedError(stated));
   const squads = own.flatMap((entry) => (entry.kind === 'days' ? [daysOfPeople(entry)] : []));
   const alone = [...squads.filter(({ length }) => length === 1).flat(), ...occasions];
   const repeats = [...squads.flat(), ...occasions].filter((days) => days.length > 1);
@@ -74,12 +63,15 @@ function foundError(
       borrowed.outer,
     ),
   ].flatMap((error) => (isRefusal(error) ? [] : [error]));
-  if (measured.length === 0) return { error: borrowed };
-  return {
-    error: measured.reduce((known, error) => combinedError(error, known), borrowed),
-    ...(correlation ? { correlation } : {}),
-  };
+  if (measured.length === 0) return known(borrowed);
+  const combined = measured.reduce((error, own) => combinedError(own, error), borrowed);
+  return { ...known(combined), ...(correlation ? { correlation } : {}) };
 }
+
+const known = (error: TestError): KnownError => ({
+  error,
+  mdcOverError: Math.SQRT2 * multiplier(0.95, error.degreesOfFreedom),
+});
 
 const daysOfPeople = ({ people, score }: Extract<RepeatedTest, { kind: 'days' }>): TestDay[][] =>
   people.map(({ days }) => days.map((angles) => ({ score, angles })));

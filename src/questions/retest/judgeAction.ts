@@ -1,4 +1,5 @@
 import { smallestWorthwhileChange } from '../../inference/reliability/worthwhile.ts';
+import { daysToSee } from '../../inference/retest/daysToSee.ts';
 import type { UpdatedAmplitude } from '../../inference/retest/updatedAmplitude.ts';
 import { type Retest, retest } from '../../inference/retest.ts';
 import { type EarlierSetUp, earlierSetUp } from '../../notebook/tests/earlierSetUp.ts';
@@ -30,6 +31,8 @@ export interface JudgedAction extends KnownError {
   readonly to: Days | undefined;
   readonly setUp: readonly TestedTorques[];
   readonly retest: Retest;
+  /** Test days on each side at which the target's wanted gain would stand out, if it does not yet. */
+  readonly daysToSee?: number;
   /** Gain that the forecast expected, share: over the target's tested angles, and at each angle. */
   readonly predicted?: { readonly inTarget?: number; readonly byAngle: readonly number[] };
   /** Of a retest the first only: all set-ups of the target together say it. */
@@ -66,17 +69,23 @@ export function judgeAction(
     ),
     results.scenario.repeatability,
   );
+  const found = compared(results, action, then, setUp, known);
+  const { gain } = results.scenario.target;
+  const isTarget = action === question.action;
+  const days =
+    isTarget && gain !== undefined ? daysToSee(found.target, found.angles, gain) : undefined;
   return {
     action,
     apart: setUpApart(setUp, torques),
-    isTarget: action === question.action,
+    isTarget,
     against: then.place,
     isDirect: then.place === place - 1,
     from: daysOf(before ?? []),
     to: daysOf(after ?? []),
     setUp,
     ...known,
-    retest: compared(results, action, then, setUp, known),
+    retest: found,
+    ...(days === undefined ? {} : { daysToSee: days }),
   };
 }
 

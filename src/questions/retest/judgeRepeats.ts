@@ -6,7 +6,10 @@ import {
   type Agreement,
   limitsOfAgreement,
 } from '../../inference/reliability/limitsOfAgreement.ts';
-import { minimalDetectableChange } from '../../inference/reliability/minimalDetectableChange.ts';
+import {
+  minimalDetectableChange,
+  testDaysNeeded,
+} from '../../inference/reliability/minimalDetectableChange.ts';
 import { isRefusal } from '../../inference/reliability/refusal.ts';
 import { type ScoreTable, varianceParts } from '../../inference/reliability/repeatedTests.ts';
 import { standardErrorOfMeasurement } from '../../inference/reliability/standardErrorOfMeasurement.ts';
@@ -36,6 +39,9 @@ export interface RepeatedScore {
   readonly error: TypicalError;
   /** Change of one person between two single days that passes noise once in 20 cases, N·m. */
   readonly detectable: number;
+  /** The wanted gain, share, and the test days before and after at which it would stand out. */
+  readonly wanted: number;
+  readonly daysNeeded: number;
   /** Only of two people or more. */
   readonly people?: {
     /** √E and √W of the two-way analysis, N·m. */
@@ -62,6 +68,7 @@ export interface RepeatedAction {
 
 /** Every set of repeated test days of a scenario: those stated, and tests of several days. */
 export function judgeRepeats({ scenario, athlete }: Results): RepeatedAction[] {
+  const { gain: wanted = usualWish } = scenario.target;
   const stated = scenario.repeatability.flatMap((entry) =>
     entry.kind === 'days' && 'action' in entry.of
       ? [
@@ -69,7 +76,7 @@ export function judgeRepeats({ scenario, athlete }: Results): RepeatedAction[] {
             action: entry.of.action,
             of: 'stated' as const,
             ...counted(entry),
-            scores: scoresOf(entry),
+            scores: scoresOf(entry, wanted),
           },
         ]
       : [],
@@ -87,7 +94,7 @@ export function judgeRepeats({ scenario, athlete }: Results): RepeatedAction[] {
         const [first] = days;
         if (!first || days.length < 2) return [];
         const entry = { score: first.score, people: [{ days: days.map(({ angles }) => angles) }] };
-        return [{ action, of, ...counted(entry), scores: scoresOf(entry) }];
+        return [{ action, of, ...counted(entry), scores: scoresOf(entry, wanted) }];
       });
     }),
   );
@@ -99,7 +106,10 @@ const counted = ({ people }: Days) => ({
   days: Math.min(...people.map(({ days }) => days.length)),
 });
 
-function scoresOf(entry: Days): RepeatedScore[] {
+/** What is looked for where the file wants no gain, share. */
+const usualWish = 0.1;
+
+function scoresOf(entry: Days, wanted: number): RepeatedScore[] {
   const { days: count } = counted(entry);
   const every = entry.people.flatMap(({ days }) => days.slice(0, count));
   const angles = (every[0] ?? [])
@@ -109,8 +119,8 @@ function scoresOf(entry: Days): RepeatedScore[] {
   const means: ScoreTable = (tables[0]?.table ?? []).map((row, person) =>
     row.map((_, day) => meanOf(tables.map(({ table }) => table[person]?.[day] ?? Number.NaN))),
   );
-  const each = tables.flatMap(({ angle, table }) => scoreOf(table, angle) ?? []);
-  const whole = tables.length > 1 ? scoreOf(means) : undefined;
+  const each = tables.flatMap(({ angle, table }) => scoreOf(table, wanted, angle) ?? []);
+  const whole = tables.length > 1 ? scoreOf(means, wanted) : undefined;
   return whole ? [whole, ...each] : each;
 }
 
@@ -125,10 +135,10 @@ function tableOf({ people, score, side }: Days, angle: number, count: number): n
   );
 }
 
-function scoreOf(table: ScoreTable, angle?: number): RepeatedScore | undefined {
+function scoreOf(table: ScoreTable, wanted: number, angle?: number): RepeatedScore | undefined {
   const [error, parts] = [typicalError(table), varianceParts(table)];
   if (isRefusal(error) || isRefusal(parts)) return undefined;
-  const { degreesOfFreedom, amount } = error;
+  const size = { value: error.amount.value, degreesOfFreedom: error.degreesOfFreedom };
   const column = (day: number) => table.map((row) => row[day] ?? Number.NaN);
   const limits =
     parts.days === 2 && parts.targets > 1 ? limitsOfAgreement(column(1), column(0)) : undefined;
@@ -136,7 +146,9 @@ function scoreOf(table: ScoreTable, angle?: number): RepeatedScore | undefined {
     ...(angle === undefined ? {} : { angle }),
     mean: parts.grandMean,
     error,
-    detectable: minimalDetectableChange({ value: amount.value, degreesOfFreedom }),
+    detectable: minimalDetectableChange(size),
+    wanted,
+    daysNeeded: testDaysNeeded(size, wanted * parts.grandMean).days,
     ...(parts.targets > 1 ? { people: peopleOf(table, parts) } : {}),
     ...(limits && !isRefusal(limits) ? { limits } : {}),
   };
