@@ -230,9 +230,9 @@ function answer(
     estimatedLengths: estimatedLengths(scenario.subject),
     anglesDeg: gridDeg,
     reachDeg: reachDeg(question.action, athlete),
-    tablesAlone: gridDeg.map((deg) => tableKneeExtension(deg, athlete.trained)),
+    tablesAlone: tableKneeExtension(athlete.trained),
     question,
-    singlesBefore: heaviestSingles(athlete, ranges, untrainedState(athlete), coefficients),
+    singlesBefore: heaviestSingles(athlete, ranges, untrainedState, coefficients),
     ranking: rankPrograms(programs),
     cells: [],
   };

@@ -3,6 +3,7 @@ import { fullReport } from '../src/page/fullReport.ts';
 import { renderMarkdown } from '../src/page/markdown.ts';
 import { resultsJson } from '../src/page/resultsJson.ts';
 import { run } from '../src/run.ts';
+import { placeOfMuscle } from '../src/tables/trainedMuscles.ts';
 
 const squat =
   '{ lift: back squat, from: 0 deg, to: 100 deg, load: 75 %, sets: 4, reps: 6, tempo: 2-0-1, rest: 120 s }';
@@ -158,7 +159,7 @@ describe('a program in phases', () => {
             { from: 7, to: 9 },
           ],
           weeks: Array.from({ length: 9 }, (_, i) => ({ week: i + 1 })),
-          muscles: [{ head: 'vastus lateralis' }, {}, {}, {}],
+          muscles: [{ muscle: 'vastus lateralis' }, {}, {}, {}],
         },
       ],
     });
@@ -194,29 +195,40 @@ describe('the calendar of a report', () => {
   });
 });
 
-describe('growth and fibre length under Why', () => {
-  it('are those of the state trained, by region of the knee extensors', async () => {
+describe('muscles under Why', () => {
+  it('show sets, growth by region and fibre length of the state trained', async () => {
     const { ranking, ...results } = await resultsOf(file(season));
+    const vastus = placeOfMuscle('vastus lateralis');
     const {
       lengthened = 0,
       shortened = 0,
       growth = [],
-    } = ranking[0]?.program.state.changes['knee extension'].heads[0] ?? {};
+    } = ranking[0]?.program.state.changes.muscles[vastus] ?? {};
     const percent = (share: number) => `${share >= 0 ? '+' : ''}${(100 * share).toFixed(1)} %`;
     const row = [...growth, lengthened - shortened].map(percent).join(' | ');
     expect(Math.min(...growth)).toBeGreaterThan(0.01);
     const report = renderMarkdown(fullReport({ ranking, ...results })).replace(/ +/g, ' ');
-    expect(report).toContain(`| season | ${row} |`);
+    const start = report.indexOf('| vastus lateralis |');
+    expect(report.slice(start, report.indexOf('\n', start))).toContain(`| ${row} |`);
   });
 
-  it('are said to be unknown of muscles without heads', async () => {
+  it('are told of every action whose muscles the tables have', async () => {
     const text = file(season).replace(
       'action: knee extension, from: 75',
       'action: hip extension, from: 60',
     );
     const report = renderMarkdown(fullReport(await resultsOf(text)));
-    expect(report).toContain('Of the hip extensors the tables have no heads');
-    expect(report).not.toContain('size proximal');
+    expect(report).toContain('| gluteus maximus');
+  });
+
+  it('are said to be unknown at the shoulder', async () => {
+    const text = file(season).replace(
+      'action: knee extension, from: 75',
+      'action: shoulder flexion, from: 60',
+    );
+    const report = renderMarkdown(fullReport(await resultsOf(text)));
+    expect(report).toContain('The tables do not have the shoulder flexors');
+    expect(report).not.toContain('| upper |');
   });
 });
 

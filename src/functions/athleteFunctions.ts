@@ -169,7 +169,7 @@ function liftFunctions(results: AskedAthlete): ModelFunction[] {
     const first = toRadians(lift.rangeDeg[0]);
     const ends = [from === undefined ? first : flexion(lift, from), flexion(lift, to)];
     const range = { lift, from: Math.min(...ends), to: Math.max(...ends) };
-    const [found] = heaviestSingles(athlete, [range], untrainedState(athlete), coefficients);
+    const [found] = heaviestSingles(athlete, [range], untrainedState, coefficients);
     if (!found || found.load <= 0)
       throw new FormulaError(`asks for a ${lift.name} that cannot be held over this range`);
     return { lift, ...found };

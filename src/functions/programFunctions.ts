@@ -113,7 +113,7 @@ export function programFunctions(results: Results): readonly ModelFunction[] {
       returns: () => number(plain),
       run: ([name, from, to]) => {
         const ends = [flexion(from), flexion(to)];
-        const first = programOf(name).state.firstWeek?.[question.action].drive;
+        const first = programOf(name).state.firstWeek?.drive[question.action];
         const range = { from: Math.min(...ends), to: Math.max(...ends) };
         return first ? sumOver(first.dynamic, range) + sumOver(first.isometric, range) : 0;
       },

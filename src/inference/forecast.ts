@@ -13,6 +13,7 @@ import type { TrainedState } from '../physiology/trainedState.ts';
 import type { Block } from '../physiology/training.ts';
 import { type ActionName, actions } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
+import type { MuscleOutcome } from './muscleOutcomes.ts';
 import { type AngleRange, type Landing, landing, meanOver, sumOver } from './ranking.ts';
 import { trainWeekly, type Week } from './weekly.ts';
 
@@ -24,6 +25,8 @@ export interface Forecast {
   readonly state: TrainedState;
   /** The weeks up to then. */
   readonly weekly: readonly Week[];
+  /** The muscles that work for the target's action. */
+  readonly muscles: readonly MuscleOutcome[];
   /** Isometric torque after over before, by angle of the target joint. */
   readonly ratio: OverAngles;
   /** Relative gain by angle owed to each mechanism; they sum to `ratio` − 1. */
@@ -63,10 +66,10 @@ export function forecast(
   const group = athlete.groups[action];
   const weeks = Math.min(block.weeks, question.weeks ?? block.weeks);
   const trained = trainWeekly(athlete, { ...block, weeks }, question, coefficients);
-  const { state, weekly, dose } = trained;
+  const { state, weekly, dose, muscles } = trained;
   const own = coefficientsFor(athlete, coefficients);
   const ratioBy = (counted: ReadonlySet<Mechanism>) =>
-    torqueRatio(group, state.changes[action], 'isometric', own, counted);
+    torqueRatio(action, state.changes, 'isometric', own, counted);
   const ratio = ratioBy(new Set(mechanisms));
   const shares = averageOverOrders(mechanisms, ratioBy);
   const [least, most] = reach(action, athlete);
@@ -77,6 +80,7 @@ export function forecast(
     weeks,
     state,
     weekly,
+    muscles,
     ratio,
     shares,
     targetShares: meansOver(target),

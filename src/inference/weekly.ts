@@ -1,11 +1,13 @@
 import type { OverAngles } from '../mechanics/angleGrid.ts';
-import { coefficientsFor, mechanisms, torqueRatio } from '../physiology/adaptation.ts';
+import { coefficientsFor, torqueRatio } from '../physiology/adaptation.ts';
 import type { Athlete } from '../physiology/athlete.ts';
-import type { WeeklyDose } from '../physiology/dose.ts';
+import type { DriveDose } from '../physiology/dose.ts';
 import type { TrainedState } from '../physiology/trainedState.ts';
 import { type Block, train } from '../physiology/training.ts';
+import type { WeekDose } from '../physiology/weekOfWork.ts';
 import { type ActionName, actionNames } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
+import { type MuscleOutcome, muscleOutcomes } from './muscleOutcomes.ts';
 import { type AngleRange, meanOver } from './ranking.ts';
 
 /** One week of a program. */
@@ -29,30 +31,33 @@ export function trainWeekly(
   block: Block,
   { action, target }: { readonly action: ActionName; readonly target: AngleRange },
   coefficients: Coefficients,
-): { readonly weekly: readonly Week[]; readonly state: TrainedState; readonly dose: OverAngles } {
+): {
+  readonly weekly: readonly Week[];
+  readonly state: TrainedState;
+  readonly dose: OverAngles;
+  readonly muscles: readonly MuscleOutcome[];
+} {
   const own = coefficientsFor(athlete, coefficients);
-  const group = athlete.groups[action];
-  const every = new Set(mechanisms);
   const weekly: Week[] = [];
-  const doses: OverAngles[] = [];
-  const state = train(athlete, block, coefficients, {
-    weekDone: (week, dose, { changes }) => {
-      const ratio = torqueRatio(group, changes[action], 'isometric', own, every);
-      weekly.push({ week, hardSets: hardSets(dose), gain: meanOver(ratio, target) - 1 });
-      doses.push(bothContractions(dose[action]));
-    },
+  const doses: WeekDose[] = [];
+  const state = train(athlete, block, coefficients, ({ week, work, state: { changes } }) => {
+    const dose = work.dose(own);
+    const ratio = torqueRatio(action, changes, 'isometric', own);
+    weekly.push({ week, hardSets: hardSets(dose.drive), gain: meanOver(ratio, target) - 1 });
+    doses.push(dose);
   });
   const counted = block.phases ? doses : doses.slice(0, 1);
-  const dose = group.torque.map(
-    (_, i) => counted.reduce((sum, by) => sum + (by[i] ?? 0), 0) / counted.length,
+  const byWeek = counted.map(({ drive }) => bothContractions(drive[action]));
+  const dose = athlete.groups[action].torque.map(
+    (_, i) => byWeek.reduce((sum, by) => sum + (by[i] ?? 0), 0) / byWeek.length,
   );
-  return { weekly, state, dose };
+  return { weekly, state, dose, muscles: muscleOutcomes(action, state, doses) };
 }
 
-const bothContractions = ({ drive }: WeeklyDose): OverAngles =>
-  drive.dynamic.map((sets, i) => sets + (drive.isometric[i] ?? 0));
+const bothContractions = ({ dynamic, isometric }: DriveDose): OverAngles =>
+  dynamic.map((sets, i) => sets + (isometric[i] ?? 0));
 
-function hardSets(doses: Readonly<Record<ActionName, WeeklyDose>>): Week['hardSets'] {
+function hardSets(doses: Readonly<Record<ActionName, DriveDose>>): Week['hardSets'] {
   const sum = (action: ActionName) => bothContractions(doses[action]).reduce((a, b) => a + b, 0);
   return Object.fromEntries(
     actionNames.flatMap((action) => {

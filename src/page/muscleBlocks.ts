@@ -3,47 +3,50 @@ import { actions } from '../tables/actions.ts';
 import type { Block } from './report.ts';
 import { signedPercent } from './words.ts';
 
-/** What becomes of the target's muscles themselves: growth by region, fibre length. */
-export function muscleBlocks({ athlete, question, ranking }: Results): Block[] {
-  const { action } = question;
-  const { muscles } = actions[action];
-  const programs = ranking.map(({ program }) => program);
-  const isWhole = athlete.groups[action].heads.length === 0;
-  if (isWhole)
+/** What becomes of the target's muscles themselves: sets, growth by region, fibre length. */
+export function muscleBlocks({ question, ranking }: Results): Block[] {
+  const { muscles, joint } = actions[question.action];
+  const [best, ...others] = ranking.map(({ program }) => program);
+  if (!best) return [];
+  if (!best.muscles.some(({ isKnown }) => isKnown))
     return [
       {
         kind: 'text',
-        text: `Of the ${muscles} the tables have no heads: they are taken to grow evenly and to keep their fibre length.`,
+        text: `The tables do not have the ${muscles}: they are taken to grow evenly and to keep their fibre length.`,
       },
     ];
+  const programs = [best, ...others].slice(0, shown);
   return [
     {
       kind: 'text',
-      text: `The ${muscles} themselves, near the hip (proximal) and near the knee (distal). The model gives all four heads the same change.`,
+      text: `What becomes of the muscles that work for ${question.action} themselves: effective sets a week (hard sets counted by how much of its force the muscle gives), size near the upper and the lower end, fibre length.${more(ranking.length)} Only the knee extensors are taken to grow differently along their length; what the tables of muscles at the ${joint} say is in large part recalled.`,
     },
-    muscleTable(programs, action),
+    ...programs.flatMap((program) => table(program)),
   ];
 }
 
-function muscleTable(
-  programs: readonly ProgramResult[],
-  action: Results['question']['action'],
-): Block {
+/** Programs whose muscles are shown. */
+const shown = 2;
+
+const more = (count: number) => (count > shown ? ` The first ${shown} programs are shown.` : '');
+
+function table(program: ProgramResult): Block[] {
   const right = (head: string) => ({ head, align: 'right' as const });
-  return {
-    kind: 'table',
-    columns: [
-      { head: 'program', align: 'left' },
-      right('size proximal'),
-      right('size distal'),
-      right('fibre length'),
-    ],
-    rows: programs.map(({ name, state }) => {
-      // Heads are alike: the first stands for all.
-      const head = state.changes[action].heads[0];
-      const [proximal = 0, distal = 0] = head?.growth ?? [];
-      const fibre = (head?.lengthened ?? 0) - (head?.shortened ?? 0);
-      return [name, ...[proximal, distal, fibre].map((change) => signedPercent(change, 1))];
-    }),
-  };
+  return [
+    {
+      kind: 'table',
+      columns: [
+        { head: program.name, align: 'left' },
+        right('sets'),
+        right('upper'),
+        right('lower'),
+        right('fibres'),
+      ],
+      rows: program.muscles.map(({ name, hardSets, proximal, distal, fibre }) => [
+        name,
+        hardSets.toFixed(1),
+        ...[proximal, distal, fibre].map((change) => signedPercent(change, 1)),
+      ]),
+    },
+  ];
 }

@@ -42,7 +42,13 @@ export function resultsJson(results: Results): object {
       tiesWithBest,
       margin: share(margin),
       ...programJson(program),
-      muscles: musclesJson(program, results),
+      muscles: program.muscles.map(({ name, hardSets, proximal, distal, fibre }) => ({
+        muscle: name,
+        hardSets: rounded(hardSets, 2),
+        growthProximal: share(proximal),
+        growthDistal: share(distal),
+        fibreLength: share(fibre),
+      })),
       singles: singlesBefore.map(({ range, load }, i) => ({
         lift: range.lift.name,
         toDeg: inDegrees(range.to),
@@ -135,21 +141,6 @@ function programJson(program: ProgramResult): object {
     ),
     shortfalls: program.state.shortfalls,
   };
-}
-
-/** Change of each head of the target's muscles; an action without heads has none. */
-function musclesJson({ state }: ProgramResult, { athlete, question }: Results): object[] {
-  const { heads } = state.changes[question.action];
-  return athlete.groups[question.action].heads.map(({ name }, i) => {
-    const { growth = [], lengthened = 0, shortened = 0 } = heads[i] ?? {};
-    const [proximal = 0, distal = 0] = growth;
-    return {
-      head: name,
-      growthProximal: share(proximal),
-      growthDistal: share(distal),
-      fibreLength: share(lengthened - shortened),
-    };
-  });
 }
 
 const rounded = (value: number, digits: number) => Number(value.toFixed(digits)) + 0;

@@ -2,16 +2,16 @@ import { gridDeg, type OverAngles } from '../mechanics/angleGrid.ts';
 import type { Body } from '../mechanics/posture.ts';
 import { piecewiseLinear } from '../numeric/interpolation.ts';
 import { type ActionName, byAction } from '../tables/actions.ts';
-import { kneeExtensorHeads, type MuscleHead, specificTension } from '../tables/quadriceps.ts';
+import { specificTension } from '../tables/quadriceps.ts';
 import { coactivation, neuralDrive, trainedFromYears } from '../tables/strength.ts';
+import { tableTorque } from './agonists.ts';
 import type { Range } from './heaviestLoad.ts';
-import { headTorque, tendonArm, unchangedHead } from './muscle.ts';
+import { muscleNamed, tendonArmAt } from './muscleGeometry.ts';
 import { meanStrength, ownTorque, type Reference, type Strengths } from './strengthCurve.ts';
 
 /**
- * Muscles that turn one joint one way: the largest isometric torque by angle before training, the
- * tension of their fibres there, and their heads. A group without heads in the tables carries a
- * capacity curve only.
+ * Muscles that turn one joint one way: their largest isometric torque by angle before training, and
+ * the tension of their fibres there.
  */
 export interface MuscleGroup {
   readonly action: ActionName;
@@ -19,7 +19,6 @@ export interface MuscleGroup {
   readonly torque: OverAngles;
   /** Fibre force at full effort over its largest value, 0 to 1. */
   readonly tension: OverAngles;
-  readonly heads: readonly MuscleHead[];
 }
 
 /** One person as the model sees them. */
@@ -52,16 +51,12 @@ export function liftFactor(athlete: Athlete, { lift, to }: Range): number {
 }
 
 /**
- * What the muscle tables alone give, N·m: area × specific tension × drive × length–tension ×
- * pennation × lever, less the antagonists.
+ * What the muscle tables alone give in a knee extension, N·m by angle: specific tension × drive ×
+ * the muscles' torque a unit of stress, less the antagonists.
  */
-export function tableKneeExtension(kneeDeg: number, trained: boolean): number {
+export function tableKneeExtension(trained: boolean): OverAngles {
   const stress = specificTension.value * neuralDrive[trained ? 'trained' : 'untrained'].value;
-  const agonists = kneeExtensorHeads.reduce(
-    (sum, head) => sum + headTorque(head, kneeDeg, unchangedHead),
-    0,
-  );
-  return stress * agonists * (1 - coactivation.value);
+  return tableTorque('knee extension').map((torque) => stress * torque * (1 - coactivation.value));
 }
 
 /**
@@ -88,13 +83,15 @@ export function athleteOf(person: {
       ownTorque(action, reference, mass, strengths[action] ?? meanStrength, deg),
     );
   const kneeTorque = torqueOf('knee extension');
-  const fibreForce = gridDeg.map((deg, i) => (kneeTorque[i] ?? 0) / tendonArm(deg));
+  const vastus = muscleNamed('vastus lateralis');
+  const fibreForce = gridDeg.map(
+    (deg, i) => (kneeTorque[i] ?? 0) / -tendonArmAt(vastus, 'knee', deg),
+  );
   const largest = Math.max(...fibreForce);
   const knee: MuscleGroup = {
     action: 'knee extension',
     torque: kneeTorque,
     tension: fibreForce.map((force) => force / largest),
-    heads: kneeExtensorHeads,
   };
   const groupOf = (action: ActionName) =>
     action === 'knee extension' ? knee : curveGroup(action, torqueOf(action));
@@ -109,7 +106,7 @@ export function athleteOf(person: {
 
 /** A group known only by the strength curve of its action, its fibres' tension taken as even. */
 function curveGroup(action: ActionName, torque: OverAngles): MuscleGroup {
-  return { action, torque, tension: gridDeg.map(() => 1), heads: [] };
+  return { action, torque, tension: gridDeg.map(() => 1) };
 }
 
 /** Whether training years count as trained. */

@@ -1,8 +1,6 @@
 import type { Demand } from '../mechanics/demand.ts';
-import { type ActionName, actions } from '../tables/actions.ts';
-import { loweringStrength } from '../tables/movingStrength.ts';
+import type { ActionName } from '../tables/actions.ts';
 import type { Athlete } from './athlete.ts';
-import type { Moment } from './dose.ts';
 import { demandsOver, type Range } from './heaviestLoad.ts';
 import type { IsokineticExercise } from './isokinetic.ts';
 import type { Efforts } from './jointEfforts.ts';
@@ -48,6 +46,8 @@ export interface Sample {
   readonly asked: Demand;
   /** Share of its best that each action gives, fresh, muscles over two joints sharing. */
   readonly effort: Efforts;
+  /** The same of each muscle of the tables, in their order. */
+  readonly muscles: readonly number[];
   /** Least share of their best with which all muscles together carry it; 1 is the heaviest. */
   readonly whole: number;
 }
@@ -77,6 +77,7 @@ export function samplesOf(
       leading,
       asked,
       effort: shared.actions,
+      muscles: shared.muscles,
       whole: least / strength,
     });
   }
@@ -107,59 +108,4 @@ export function freshness(
   const done = Math.min(wanted, Math.floor(today + 1e-9));
   const loss = possible > 1 ? (1 - Math.min(load.hardest, 1)) / (possible - 1) : 0;
   return Array.from({ length: done }, (_, k) => Math.max(1 - loss * k, 0.1));
-}
-
-/**
- * Moments of work of one action in one set.
- *
- * Each repetition lowers and lifts through the samples at even speed and pauses at the far end.
- * Lowering is easier by the ratio of lowering to isometric strength. No effort exceeds 1.
- *
- * @param lowered the same range with the load of the way down, where that is another one
- */
-export function setMoments(
-  action: ActionName,
-  samples: readonly Sample[],
-  tempo: readonly [number, number, number],
-  fresh: readonly number[],
-  lowered: readonly Sample[] = samples,
-): Moment[] {
-  const [lowering, pause, lifting] = tempo;
-  return fresh.flatMap((left) =>
-    samples.flatMap((sample, i) => {
-      const atEnd = i === samples.length - 1 ? pause : 0;
-      return [
-        loweringMoment(action, lowered[i] ?? sample, lowering, left),
-        heldMoment(action, sample, lifting * sample.share + atEnd, left),
-      ];
-    }),
-  );
-}
-
-/** One posture passed while lowering, of all the seconds that lowering takes. */
-export function loweringMoment(
-  action: ActionName,
-  sample: Sample,
-  lowering: number,
-  left: number,
-): Moment {
-  const { angle, effort } = atPosture(action, sample, left);
-  const seconds = lowering * sample.share;
-  return { angle, seconds, effort: Math.min(effort / loweringStrength.value, 1), lowering: true };
-}
-
-/** One posture held, or lifted through so slowly that it counts like a hold. */
-export function heldMoment(
-  action: ActionName,
-  sample: Sample,
-  seconds: number,
-  left: number,
-): Moment {
-  const { angle, effort } = atPosture(action, sample, left);
-  return { angle, seconds, effort: Math.min(effort, 1) };
-}
-
-function atPosture(action: ActionName, { asked, effort }: Sample, left: number) {
-  const angle = asked.angles[actions[action].joint] ?? 0;
-  return { angle, effort: (effort[action] ?? 0) / left };
 }

@@ -35,7 +35,10 @@ export function sharedAtHardest(
   if (!found || 'impossible' in found.asked) return undefined;
   const alone = hardest(jointEfforts(found.asked, capacity))?.effort ?? 0;
   const shared = sharedLoad(found.asked, capacity, strength).muscles;
-  const efforts = muscles.map(({ name }, i) => ({ muscle: name, effort: shared[i] ?? 0 }));
+  const efforts = muscles.map(({ name }, i) => ({
+    muscle: name,
+    effort: Math.min(shared[i] ?? 0, 1),
+  }));
   return {
     at,
     together: Math.min(alone / effort, 1),

@@ -1,7 +1,7 @@
-import { type ActionName, actionNames, actions } from '../tables/actions.ts';
+import { actionNames, actions } from '../tables/actions.ts';
 import { liftingStrength, loweringStrength } from '../tables/movingStrength.ts';
-import type { Moment } from './dose.ts';
-import { heldMoment, loweringMoment, type Sample } from './exercise.ts';
+import type { Sample } from './exercise.ts';
+import type { Pass } from './passes.ts';
 
 /**
  * Effort, counted as in a heaviest single, at which control is lost on the way down. A single's
@@ -55,23 +55,24 @@ export function lossOfControl(down: readonly Sample[], limit: number): number | 
 }
 
 /**
- * Moments of work of one action in one set that is lowered only: the lowering half of a full set,
- * and the pause at the low end if it is reached under control.
+ * Passes of one set that is lowered only: the lowering half of a full set, and the pause at the low
+ * end if it is reached under control.
  *
  * @param down samples from the top; `limit` is the effort at which control is lost
  * @param fresh share of capacity left, one entry a repetition
  */
-export function loweredMoments(
-  action: ActionName,
+export function loweredPasses(
   down: readonly Sample[],
   limit: number,
   [lowering, pause]: readonly [number, number, number],
   fresh: readonly number[],
-): Moment[] {
+): Pass[] {
   const kept = underControl(down, limit);
   const last = kept.length === down.length ? kept[kept.length - 1] : undefined;
   return fresh.flatMap((left) => [
-    ...kept.map((sample) => loweringMoment(action, sample, lowering, left)),
-    ...(last ? [heldMoment(action, last, pause, left)] : []),
+    ...kept.map(
+      (posture) => ({ posture, seconds: lowering * posture.share, left, lowering: true }) as const,
+    ),
+    ...(last ? [{ posture: last, seconds: pause, left }] : []),
   ]);
 }

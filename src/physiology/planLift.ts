@@ -38,7 +38,7 @@ export function planLift(work: WrittenLift, setting: Setting): PlannedExercise {
   const lift = liftNamed(work.lift, catalogue);
   const range = { lift, from: work.from, to: work.to, rig: rigOf(work, equipment) };
   const strength = liftFactor(athlete, range);
-  const [predicted] = heaviestSingles(athlete, [range], untrainedState(athlete), coefficients);
+  const [predicted] = heaviestSingles(athlete, [range], untrainedState, coefficients);
   if (!predicted) throw new Error('one range asked for, none answered');
   const measured = singles.find((single) => isTestedRange(single, work, lift));
   const heaviest = measured?.best ?? predicted.load;

@@ -3,7 +3,9 @@ import type { Lift } from '../mechanics/lift.ts';
 import { toRadians } from '../numeric/degrees.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import type { Sample } from './exercise.ts';
-import type { TrainedState } from './trainedState.ts';
+
+/** Gain from practising a lift, share, by leading-joint angle, for each lift by name. */
+export type Practice = Readonly<Record<string, OverAngles>>;
 
 /** Collects one week's practice of lifts. */
 export class WeekOfPractice {
@@ -22,7 +24,7 @@ export class WeekOfPractice {
   }
 
   /** Gains move toward this week's goals; without practice they fade, both as fast as drive. */
-  oneWeekLater(practice: TrainedState['practice']): TrainedState['practice'] {
+  oneWeekLater(practice: Practice): Practice {
     const rate = 1 - Math.exp(-1 / this.c.driveWeeks);
     const names = new Set([...Object.keys(practice), ...this.goals.keys()]);
     const later = (name: string) =>

@@ -10,7 +10,7 @@ import { actionOf, muscleTorques, sharedJoints } from './muscleTorques.ts';
 
 /** How the muscles of one side carry a posture together. */
 export interface SharedLoad {
-  /** Share of its best that each muscle gives, in the tables' order, 0 to 1. */
+  /** Share of its best that each muscle gives, in the tables' order; as in `actions`. */
   readonly muscles: readonly number[];
   /**
    * What an action's muscles give together over what they could; above 1 by as much as the posture
@@ -130,7 +130,7 @@ function share(rows: readonly Row[], alone: Efforts, strength: number): SharedLo
       const given = sum(entries, sense, (i) => shared.x[i] ?? 0);
       if (action && given > 0) efforts[action] = given / sum(entries, sense, () => 1) / part;
     }
-  return { muscles: shared.x, actions: efforts };
+  return { muscles: part === 1 ? shared.x : shared.x.map((a) => a / part), actions: efforts };
 }
 
 const areas = muscles.map(livingArea);

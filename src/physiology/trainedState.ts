@@ -1,27 +1,28 @@
-import { nearestIndex, type OverAngles } from '../mechanics/angleGrid.ts';
+import { nearestIndex } from '../mechanics/angleGrid.ts';
 import { type ActionName, byAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
+import { trainedMuscles } from '../tables/trainedMuscles.ts';
 import {
+  type Changes,
   coefficientsFor,
-  type GroupChange,
   isUntouched,
-  type Mechanism,
-  mechanisms,
   torqueRatio,
-  untouched,
+  unchangedDrive,
 } from './adaptation.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
-import type { Contraction, WeeklyDose } from './dose.ts';
+import type { Contraction } from './dose.ts';
 import { heaviestLoad, type Range, type StickingPoint } from './heaviestLoad.ts';
 import type { Capacity } from './jointEfforts.ts';
+import { unchangedMuscle } from './muscleChange.ts';
+import type { Practice } from './practice.ts';
+import type { WeekDose } from './weekOfWork.ts';
 
 /** The athlete after some weeks. */
 export interface TrainedState {
-  /** Dose of the first week by action; none before it. */
-  readonly firstWeek?: Readonly<Record<ActionName, WeeklyDose>>;
-  readonly changes: Readonly<Record<ActionName, GroupChange>>;
-  /** Gain from practising a lift, share, by leading-joint angle, for each lift by name. */
-  readonly practice: Readonly<Record<string, OverAngles>>;
+  /** Dose of the first week; none before it. */
+  readonly firstWeek?: WeekDose;
+  readonly changes: Changes;
+  readonly practice: Practice;
   /** Repetitions that could not be done: week, place in the program, done of wanted. */
   readonly shortfalls: readonly {
     readonly week: number;
@@ -31,13 +32,15 @@ export interface TrainedState {
   }[];
 }
 
-const all: ReadonlySet<Mechanism> = new Set(mechanisms);
-
-/** The athlete before the first week. */
-export function untrainedState(athlete: Athlete): TrainedState {
-  const changes = byAction((action) => untouched(athlete.groups[action]));
-  return { changes, practice: {}, shortfalls: [] };
-}
+/** Before the first week. */
+export const untrainedState: TrainedState = {
+  changes: {
+    drive: byAction(() => unchangedDrive),
+    muscles: trainedMuscles.map(() => unchangedMuscle),
+  },
+  practice: {},
+  shortfalls: [],
+};
 
 /** Torque by angle of every action before training. */
 export function restingCapacity(athlete: Athlete): Capacity {
@@ -52,11 +55,10 @@ export function capacityAfter(
   c: Coefficients,
 ): Capacity {
   const after = (action: ActionName) => {
-    const group = athlete.groups[action];
-    const change = state.changes[action];
-    if (isUntouched(change)) return group.torque;
-    const ratio = torqueRatio(group, change, test, c, all);
-    return group.torque.map((torque, i) => torque * (ratio[i] ?? 1));
+    const { torque } = athlete.groups[action];
+    if (isUntouched(action, state.changes)) return torque;
+    const ratio = torqueRatio(action, state.changes, test, c);
+    return torque.map((before, i) => before * (ratio[i] ?? 1));
   };
   return byAction(after);
 }

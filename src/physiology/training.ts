@@ -1,10 +1,8 @@
 import { demandOf } from '../mechanics/demand.ts';
-import { type ActionName, actionNames, actions, byAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { countsWholeEffort } from '../tables/bodyLifts.ts';
-import { coefficientsFor, oneWeekLater } from './adaptation.ts';
+import { coefficientsFor } from './adaptation.ts';
 import { type Athlete, liftFactor } from './athlete.ts';
-import { type Contraction, DoseCollector, type Moment } from './dose.ts';
 import {
   type Exercise,
   freshness,
@@ -13,14 +11,13 @@ import {
   type LiftExercise,
   type Sample,
   samplesOf,
-  setMoments,
 } from './exercise.ts';
 import { stickingPoint } from './heaviestLoad.ts';
 import { type IsokineticExercise, isokineticMoments } from './isokinetic.ts';
 import type { Capacity } from './jointEfforts.ts';
-import { fromTheTop, loweredMoments, loweringLimit } from './lowering.ts';
+import { fromTheTop, loweredPasses, loweringLimit } from './lowering.ts';
 import type { Onlooker } from './onlooker.ts';
-import { WeekOfPractice } from './practice.ts';
+import { setPasses } from './passes.ts';
 import { sharedLoad } from './sharing.ts';
 import {
   capacityAfter,
@@ -28,6 +25,8 @@ import {
   type TrainedState,
   untrainedState,
 } from './trainedState.ts';
+import { weekLater } from './weekLater.ts';
+import { WeekOfWork } from './weekOfWork.ts';
 import { type Phase, type WeekPlan, weekPlan } from './weekPlan.ts';
 
 /** A training program in the model's terms. */
@@ -47,31 +46,16 @@ export function train(
   athlete: Athlete,
   block: Block,
   coefficients: Coefficients,
-  onlooker?: Partial<Onlooker>,
+  onlooker?: Onlooker,
 ): TrainedState {
   const c = coefficientsFor(athlete, coefficients);
-  let state = untrainedState(athlete);
-  for (let week = 1; week <= block.weeks; week++)
-    state = trainOneWeek(athlete, block, week, state, c, onlooker);
-  return state;
-}
-
-function trainOneWeek(
-  athlete: Athlete,
-  block: Block,
-  week: number,
-  state: TrainedState,
-  c: Coefficients,
-  onlooker?: Partial<Onlooker>,
-): TrainedState {
-  const plan = weekPlan(block, week);
-  const session = new WeekOfTraining(athlete, plan, week, state, c, onlooker);
-  for (const { exercise, place } of plan.exercises) {
-    if (exercise.kind === 'lift') session.addLift(exercise, place);
-    else if (exercise.kind === 'hold') session.addHold(exercise);
-    else session.addIsokinetic(exercise);
+  let state = untrainedState;
+  for (let week = 1; week <= block.weeks; week++) {
+    const session = new WeekOfTraining(athlete, weekPlan(block, week), week, state, c);
+    state = session.result(c);
+    onlooker?.({ week, work: session.work, state });
   }
-  return session.result();
+  return state;
 }
 
 /** A lift as it is done in one week. */
@@ -85,18 +69,15 @@ interface LiftToday {
   readonly lowered: readonly Sample[];
 }
 
-/** Collects what one week's exercises do to one athlete. */
+/** Does one week's exercises, as far as the athlete can. */
 class WeekOfTraining {
-  private readonly doses: Readonly<Record<ActionName, DoseCollector>>;
+  readonly work: WeekOfWork;
   private readonly capacity: Capacity;
-  private readonly practice: WeekOfPractice;
   private readonly shortfalls: TrainedState['shortfalls'][number][] = [];
   private readonly athlete: Athlete;
   private readonly plan: WeekPlan;
   private readonly week: number;
   private readonly state: TrainedState;
-  private readonly c: Coefficients;
-  private readonly onlooker: Partial<Onlooker> | undefined;
 
   constructor(
     athlete: Athlete,
@@ -104,17 +85,18 @@ class WeekOfTraining {
     week: number,
     state: TrainedState,
     c: Coefficients,
-    onlooker?: Partial<Onlooker>,
   ) {
     this.athlete = athlete;
     this.plan = plan;
     this.week = week;
     this.state = state;
-    this.c = c;
-    this.onlooker = onlooker;
     this.capacity = capacityAfter(athlete, state, 'dynamic', c);
-    this.doses = byAction((action) => new DoseCollector(athlete.groups[action], c));
-    this.practice = new WeekOfPractice(c);
+    this.work = new WeekOfWork(athlete);
+    for (const { exercise, place } of plan.exercises) {
+      if (exercise.kind === 'lift') this.addLift(exercise, place);
+      else if (exercise.kind === 'hold') this.addHold(exercise);
+      else this.addIsokinetic(exercise);
+    }
   }
 
   /**
@@ -122,7 +104,7 @@ class WeekOfTraining {
    * never takes dose from another; what has been gained decides how much load and how many
    * repetitions of the plan can be done.
    */
-  addLift(exercise: LiftExercise, place: number): void {
+  private addLift(exercise: LiftExercise, place: number): void {
     const { sets, tempo, lowerOnly, heaviest } = exercise;
     const today = this.liftToday(exercise);
     const { samples, lowered } = today;
@@ -131,26 +113,12 @@ class WeekOfTraining {
     // A body that cannot be held over the whole range has no heaviest load: it is lowered as far
     // as control goes, at every repetition alike.
     const control = heaviest > 0 ? Number.POSITIVE_INFINITY : loweringLimit * today.stronger;
-    for (const action of actionsAsked(samples)) {
-      const moments = lowerOnly
-        ? loweredMoments(action, fromTheTop(samples), control, tempo, fresh)
-        : setMoments(action, samples, tempo, fresh, lowered);
-      this.work(action, moments, times, 'dynamic');
-    }
+    const passes = lowerOnly
+      ? loweredPasses(fromTheTop(samples), control, tempo, fresh)
+      : setPasses(samples, tempo, fresh, lowered);
+    this.work.addPasses(passes, times, 'dynamic');
     // No source was found for lowering alone as practice of a single: it counts as none.
-    if (lowerOnly) return;
-    this.practice.add(exercise.range.lift, samples, times);
-    this.onlooker?.practised?.(this.week, exercise.range.lift, samples, times);
-  }
-
-  private work(
-    action: ActionName,
-    moments: readonly Moment[],
-    times: number,
-    contraction: Contraction,
-  ): void {
-    this.doses[action].add(moments, times, contraction);
-    this.onlooker?.worked?.(this.week, action, moments, times, contraction);
+    if (!lowerOnly) this.work.practised.push({ lift: exercise.range.lift, samples, sets: times });
   }
 
   /** What is really lifted and lowered this week. */
@@ -190,53 +158,35 @@ class WeekOfTraining {
     return fresh;
   }
 
-  addHold(exercise: HoldExercise): void {
+  private addHold(exercise: HoldExercise): void {
     const times = exercise.sets * this.plan.perWeek;
     const seconds = exercise.reps * exercise.seconds;
     const { of, at, effort } = exercise;
     if ('action' in of) {
-      this.work(of.action, [{ angle: at, seconds, effort }], times, 'isometric');
+      this.work.addAlone(of.action, [{ angle: at, seconds, effort }], times, 'isometric');
       return;
     }
     const { lift, rig } = of.range;
     const asked = demandOf(lift, this.athlete.body, of.load, rig)(at);
     if ('impossible' in asked) return;
     const strength = liftFactor(this.athlete, of.range);
-    const efforts = sharedLoad(asked, restingCapacity(this.athlete), strength).actions;
-    for (const action of actionNames) {
-      const asks = efforts[action];
-      if (asks === undefined) continue;
-      const angle = asked.angles[actions[action].joint] ?? 0;
-      this.work(action, [{ angle, seconds, effort: Math.min(asks, 1) }], times, 'isometric');
-    }
+    const shared = sharedLoad(asked, restingCapacity(this.athlete), strength);
+    const posture = { asked, effort: shared.actions, muscles: shared.muscles };
+    this.work.addPasses([{ posture, seconds, left: 1 }], times, 'isometric');
   }
 
-  addIsokinetic(exercise: IsokineticExercise): void {
+  private addIsokinetic(exercise: IsokineticExercise): void {
     const times = exercise.sets * exercise.reps * this.plan.perWeek;
-    this.work(exercise.action, isokineticMoments(exercise), times, 'dynamic');
+    this.work.addAlone(exercise.action, isokineticMoments(exercise), times, 'dynamic');
   }
 
-  result(): TrainedState {
-    const { athlete, state, c } = this;
-    const doses = byAction((action) => this.doses[action].total());
-    const later = (action: ActionName) =>
-      oneWeekLater(athlete.groups[action], state.changes[action], doses[action], c);
-    const after = {
-      firstWeek: state.firstWeek ?? doses,
-      changes: byAction(later),
-      practice: this.practice.oneWeekLater(state.practice),
-      shortfalls: [...state.shortfalls, ...this.shortfalls],
-    };
-    this.onlooker?.weekDone?.(this.week, doses, after);
-    return after;
+  /** The athlete after the week. */
+  result(c: Coefficients): TrainedState {
+    const after = weekLater(this.state, this.work, c);
+    return { ...after, shortfalls: [...after.shortfalls, ...this.shortfalls] };
   }
 }
 
 /** Whether repetitions count on all that is asked, body included. */
 const countsBody = ({ range, heaviest, lowerOnly }: LiftExercise) =>
   !lowerOnly && countsWholeEffort(range.lift, heaviest);
-
-/** Actions that any posture of a lift asks for. */
-function actionsAsked(samples: readonly Sample[]): ActionName[] {
-  return actionNames.filter((action) => samples.some(({ effort }) => effort[action] !== undefined));
-}

@@ -16,6 +16,12 @@ export interface Action {
    * (common knowledge of standing with locked knees; the angle is a working value).
    */
   readonly carriedBelowDeg?: number;
+  /**
+   * Where the neighbouring joints are when this action is tested alone, degrees: seated for the knee,
+   * knee straight for the calf (common practice of dynamometer tests). It decides the length of
+   * muscles over both joints.
+   */
+  readonly testedAt?: Readonly<Partial<Record<'ankle' | 'knee' | 'hip', number>>>;
   /** Angles over which strength is known or continued, degrees. */
   readonly rangeDeg: readonly [number, number];
   /** What is weak about the numbers, in words for a coach; absent where they are fair. */
@@ -46,6 +52,7 @@ export const actions = {
     sense: 1,
     shortDeg: 0,
     longDeg: 110,
+    testedAt: { hip: 85 },
     rangeDeg: [0, 140],
   },
   'knee flexion': {
@@ -55,6 +62,7 @@ export const actions = {
     sense: -1,
     shortDeg: 110,
     longDeg: 0,
+    testedAt: { hip: 85 },
     rangeDeg: [0, 130],
   },
   'hip extension': {
@@ -82,6 +90,7 @@ export const actions = {
     sense: 1,
     shortDeg: -40,
     longDeg: 25,
+    testedAt: { knee: 0 },
     rangeDeg: [-45, 35],
   },
   'elbow flexion': {

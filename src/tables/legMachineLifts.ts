@@ -6,12 +6,17 @@ const seatedLeg: readonly ChainLink[] = [
   { segment: 'shank and foot', joint: 'knee', near: 'proximal', turn: 1 },
 ];
 
+/** Hips that are no part of the chain: they say how long the muscles over hip and knee are. */
+const hipsAt = (deg: number) =>
+  ({ joint: 'hip', rule: 'linear', fromDeg: deg, perLeading: 0 }) as const;
+const seatedHips = 'The lifter sits upright, hips bent 85° (a guess).';
+
 const seatedExtension = {
   chain: seatedLeg,
   supportDirectionDeg: 90,
   support: 'seat',
   leading: 'knee',
-  follow: [],
+  follow: [hipsAt(85)],
 } as const;
 
 export const kneeExtensions: readonly Lift[] = [
@@ -23,6 +28,7 @@ export const kneeExtensions: readonly Lift[] = [
     resistance: { kind: 'machine torque', arm: 0.2 },
     assumed: [
       'Without a measured machine table the machine resists with the same torque at every angle, 0.2 m times the weight on the stack: machines differ, measure yours. Gravity on the shank is added.',
+      seatedHips,
     ],
     source: 'Statics.',
   },
@@ -32,7 +38,7 @@ export const kneeExtensions: readonly Lift[] = [
     sides: 1,
     rangeDeg: [10, 120],
     resistance: { kind: 'mass', on: 'shank and foot', along: 1, across: 0 },
-    assumed: ['The thigh is level and the weight hangs at the ankle.'],
+    assumed: ['The thigh is level and the weight hangs at the ankle.', seatedHips],
     source: 'Statics.',
   },
 ];
@@ -42,7 +48,6 @@ const curl = {
   support: 'seat',
   sides: 2,
   leading: 'knee',
-  follow: [],
   resistance: { kind: 'machine torque', arm: -0.2 },
 } as const;
 
@@ -137,7 +142,8 @@ export const legMachineLifts: readonly Lift[] = [
     name: 'seated leg curl',
     supportDirectionDeg: 90,
     rangeDeg: [5, 110],
-    assumed: [curlMachine, 'The thigh is level and held down.'],
+    follow: [hipsAt(85)],
+    assumed: [curlMachine, 'The thigh is level and held down.', seatedHips],
     source: 'Statics.',
   },
   {
@@ -146,7 +152,8 @@ export const legMachineLifts: readonly Lift[] = [
     // Face down, the thigh points level from the hip back to the knee.
     supportDirectionDeg: -90,
     rangeDeg: [5, 120],
-    assumed: [curlMachine, 'The lifter lies face down with the thigh level.'],
+    follow: [hipsAt(0)],
+    assumed: [curlMachine, 'The lifter lies face down with the thigh level, hips straight.'],
     source: 'Statics.',
   },
   {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { gridDeg, gridStepDeg } from '../../src/mechanics/angleGrid.ts';
 import { toRadians } from '../../src/numeric/degrees.ts';
-import { DoseCollector, type WeeklyDose } from '../../src/physiology/dose.ts';
+import type { Moment } from '../../src/physiology/dose.ts';
 import { torqueWhileMoving } from '../../src/physiology/forceVelocity.ts';
 import {
   bestWhileMoving,
@@ -11,8 +11,10 @@ import {
 import { minutesPerWeek } from '../../src/physiology/minutes.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { train } from '../../src/physiology/training.ts';
+import { type WeekDose, WeekOfWork } from '../../src/physiology/weekOfWork.ts';
 import { coefficients as c } from '../../src/tables/adaptation.ts';
 import { loweringStrength } from '../../src/tables/movingStrength.ts';
+import { placeOfMuscle } from '../../src/tables/trainedMuscles.ts';
 import { meanPerson } from '../studies/meanPerson.ts';
 
 const person = meanPerson('male', false);
@@ -31,7 +33,14 @@ const work = (change: Partial<IsokineticExercise> = {}): IsokineticExercise => (
   ...change,
 });
 
-function firstWeek(exercise: IsokineticExercise): WeeklyDose {
+/** Drive of knee extension, and fibre tension of one of its muscles. */
+function kneeDose({ drive, muscles }: WeekDose) {
+  const muscle = muscles[placeOfMuscle('vastus lateralis')];
+  if (!muscle) throw new Error('no work of the vastus lateralis');
+  return { drive: drive['knee extension'], tension: muscle.all, muscle };
+}
+
+function firstWeek(exercise: IsokineticExercise) {
   const block = {
     weeks: 1,
     sessionsPerWeek: 1,
@@ -39,9 +48,9 @@ function firstWeek(exercise: IsokineticExercise): WeeklyDose {
     progress: 0,
     deloads: [],
   };
-  const dose = train(person, block, c).firstWeek?.['knee extension'];
+  const dose = train(person, block, c).firstWeek;
   if (!dose) throw new Error('no first week');
-  return dose;
+  return kneeDose(dose);
 }
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
@@ -59,26 +68,28 @@ describe('isokinetic work', () => {
   it('at nearly no speed it is a sweep of holds: the same drive and tension at every angle', () => {
     const speed = toRadians(1e-7);
     const slow = firstWeek(work({ speed, sets: 1, reps: 1 }));
-    const swept = new DoseCollector(knee, c);
+    const swept = new WeekOfWork(person);
     const step = toRadians(gridStepDeg);
     gridDeg.forEach((deg) => {
       if (deg < 10 || deg > 100) return;
       const half = deg === 10 || deg === 100 ? 0.5 : 1;
       const seconds = (half * step) / speed;
-      swept.add([{ angle: toRadians(deg), seconds, effort: 1 }], 1, 'isometric');
+      const moments = [{ angle: toRadians(deg), seconds, effort: 1 }];
+      swept.addAlone('knee extension', moments, 1, 'isometric');
     });
-    const holds = swept.total();
+    const holds = kneeDose(swept.dose(c));
     gridDeg.forEach((_, i) => {
-      const [drive = 0, tension = 0] = [holds.drive.isometric[i], holds.tension[i]];
+      const drive = holds.drive.isometric[i] ?? 0;
       expect(slow.drive.dynamic[i]).toBeCloseTo(drive, 3);
       expect(Math.abs((slow.drive.dynamic[i] ?? 0) - drive)).toBeLessThanOrEqual(1e-7 * drive);
-      expect(Math.abs((slow.tension[i] ?? 0) - tension)).toBeLessThanOrEqual(1e-7 * tension);
     });
+    expect(slow.tension / holds.tension).toBeCloseTo(1, 7);
+    expect(slow.muscle.length / holds.muscle.length).toBeCloseTo(1, 7);
     expect(sum(slow.drive.isometric)).toBe(0);
   });
 
   it('drive counts the will, tension the torque: at 60°/s against the same sweep of holds', () => {
-    const time = (dose: WeeklyDose) => [sum(dose.drive.dynamic), sum(dose.tension)];
+    const time = (dose: ReturnType<typeof firstWeek>) => [sum(dose.drive.dynamic), dose.tension];
     const slow = toRadians(1e-7);
     // A repetition at 60°/s is shorter by the ratio of the speeds.
     const [driveHeld = 0, tensionHeld = 0] = time(firstWeek(work({ speed: slow }))).map(
@@ -95,8 +106,9 @@ describe('isokinetic work', () => {
   it('both ways give the sum of each', () => {
     const both = firstWeek(work({ ways: ['lifting', 'lowering'] }));
     const [up, down] = [firstWeek(work()), firstWeek(work({ ways: ['lowering'] }))];
-    both.tension.forEach((tension, i) => {
-      expect(tension).toBeCloseTo((up.tension[i] ?? 0) + (down.tension[i] ?? 0), 12);
+    expect(both.tension).toBeCloseTo(up.tension + down.tension, 12);
+    both.drive.dynamic.forEach((drive, i) => {
+      expect(drive).toBeCloseTo((up.drive.dynamic[i] ?? 0) + (down.drive.dynamic[i] ?? 0), 12);
     });
   });
 
@@ -131,21 +143,28 @@ describe('a moment’s tension', () => {
       seconds: 3 + i,
       effort: 0.4 + 0.15 * i,
     }));
-    const collect = (list: Parameters<DoseCollector['add']>[0]) => {
-      const collector = new DoseCollector(knee, c);
-      collector.add(list, 7, 'dynamic');
-      return collector.total();
+    const collect = (list: readonly Moment[]) => {
+      const week = new WeekOfWork(person);
+      week.addAlone('knee extension', list, 7, 'dynamic');
+      return week.dose(c);
     };
     expect(collect(moments.map((m) => ({ ...m, tension: m.effort })))).toEqual(collect(moments));
   });
 
-  it('a dose by hand: 24 s at effort 0.8 on a grid point is one set, times 0.8 s to its powers', () => {
-    const collector = new DoseCollector(knee, c);
-    collector.add([{ angle: toRadians(60), seconds: 24, effort: 0.8, tension: 0.5 }], 1, 'dynamic');
-    const i = gridDeg.indexOf(60);
-    const s = knee.tension[i] ?? 0;
-    const { drive, tension } = collector.total();
-    expect(drive.dynamic[i]).toBeCloseTo((0.8 * s ** c.driveTensionPower) ** c.driveEffortPower, 9);
-    expect(tension[i]).toBeCloseTo((0.5 * s) ** c.growthTensionPower, 9);
+  it('a dose by hand: 24 s at effort 0.75 on a grid point is one set, times 0.75 s to its powers', () => {
+    const s = knee.tension[gridDeg.indexOf(60)] ?? 0;
+    const week = new WeekOfWork(person);
+    // Fibres at half of their most; efforts and tensions stand on slices, where powers are exact.
+    const moment = { angle: toRadians(60), seconds: 24, effort: 0.75, tension: 0.5 / s };
+    week.addAlone('knee extension', [moment], 1, 'dynamic');
+    const { drive, tension, muscle } = kneeDose(week.dose(c));
+    expect(drive.dynamic[gridDeg.indexOf(60)]).toBeCloseTo(
+      (0.75 * s ** c.driveTensionPower) ** c.driveEffortPower,
+      9,
+    );
+    expect(tension).toBeCloseTo(0.5 ** c.growthTensionPower, 9);
+    // Short of the middle, 70°: x = tanh((60 − 70)/25) = −0.380.
+    expect(muscle.length / tension).toBeCloseTo(-0.38, 3);
+    expect(muscle.long).toBe(0);
   });
 });

@@ -1,21 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { gridDeg } from '../../src/mechanics/angleGrid.ts';
 import { toDegrees, toRadians } from '../../src/numeric/degrees.ts';
-import {
-  type LiftExercise,
-  type Sample,
-  samplesOf,
-  setMoments,
-} from '../../src/physiology/exercise.ts';
+import { type LiftExercise, type Sample, samplesOf } from '../../src/physiology/exercise.ts';
 import { heaviestLoad, stickingPoint } from '../../src/physiology/heaviestLoad.ts';
 import {
   fromTheTop,
   lossOfControl,
-  loweredMoments,
+  loweredPasses,
   loweringLimit,
   underControl,
 } from '../../src/physiology/lowering.ts';
 import { minutesPerWeek } from '../../src/physiology/minutes.ts';
+import { momentsOf, setPasses } from '../../src/physiology/passes.ts';
 import { heaviestLowered, planLowering } from '../../src/physiology/planLowering.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { train } from '../../src/physiology/training.ts';
@@ -23,6 +19,7 @@ import { actionNames } from '../../src/tables/actions.ts';
 import { coefficients as c } from '../../src/tables/adaptation.ts';
 import { liftNamed } from '../../src/tables/lifts.ts';
 import { liftingStrength, loweringStrength } from '../../src/tables/movingStrength.ts';
+import { placeOfMuscle } from '../../src/tables/trainedMuscles.ts';
 import { meanPerson } from '../studies/meanPerson.ts';
 
 const man = meanPerson('male', true);
@@ -75,9 +72,10 @@ describe('the dose of lowering alone', () => {
   const whole = Number.POSITIVE_INFINITY;
 
   it.each(actionNames)('is the lowering part of the full set’s, moment by moment: %s', (action) => {
-    const full = setMoments(action, samples(), [3, 0, 1], fresh);
+    const full = momentsOf(action, setPasses(samples(), [3, 0, 1], fresh));
     const part = full.filter((_, i) => i % 2 === 0);
-    const alone = loweredMoments(action, fromTheTop(samples()), whole, [3, 0, 1], fresh);
+    const lowered = loweredPasses(fromTheTop(samples()), whole, [3, 0, 1], fresh);
+    const alone = momentsOf(action, lowered);
     expect(alone.filter(({ seconds }) => seconds > 0)).toEqual(
       part.filter(({ seconds }) => seconds > 0),
     );
@@ -85,7 +83,7 @@ describe('the dose of lowering alone', () => {
 
   it('through a week of training: with one repetition, lowered and lifted add up to the full set', () => {
     const dose = (change: Partial<LiftExercise>) =>
-      trained(squatted(change)).firstWeek?.['knee extension'].tension ?? [];
+      trained(squatted(change)).firstWeek?.drive['knee extension'].dynamic ?? [];
     const full = dose({});
     const alone = dose({ lowerOnly: true });
     const lifted = dose({ tempo: [0, 0, 1] });
@@ -97,7 +95,8 @@ describe('the dose of lowering alone', () => {
 
   it('a pause at the low end is a hold there, at the effort of the held load', () => {
     const down = fromTheTop(samples());
-    const low = loweredMoments('knee extension', down, whole, [0, 2, 1], [1]).at(-1);
+    const passes = loweredPasses(down, whole, [0, 2, 1], [1]);
+    const low = momentsOf('knee extension', passes).at(-1);
     expect(low).toMatchObject({ seconds: 2, angle: toRadians(110) });
     expect(low?.effort).toBe(down.at(-1)?.effort['knee extension']);
   });
@@ -108,15 +107,16 @@ describe('the dose of lowering alone', () => {
   });
 
   it('a heavier load on the way down adds there and takes nothing from the way up', () => {
-    const plain = setMoments('knee extension', samples(), [3, 0, 1], [1]);
-    const heavier = setMoments('knee extension', samples(), [3, 0, 1], [1], samples(squat, 80));
+    const set = (lowered = samples()) =>
+      momentsOf('knee extension', setPasses(samples(), [3, 0, 1], [1], lowered));
+    const [plain, heavier] = [set(), set(samples(squat, 80))];
     plain.forEach((moment, i) => {
       const other = heavier[i];
       if (i % 2 === 1) expect(other).toEqual(moment);
       else if (moment.effort > 0) expect(other?.effort).toBeGreaterThan(moment.effort);
     });
     const gain = (change: Partial<LiftExercise>) =>
-      Math.max(...(trained(squatted(change)).firstWeek?.['knee extension'].tension ?? []));
+      trained(squatted(change)).firstWeek?.muscles[placeOfMuscle('vastus lateralis')]?.all ?? 0;
     const heaviest = heaviestLowered(squat, man, untested);
     expect(gain({ lowering: { load: 80, heaviest } })).toBeGreaterThan(gain({}));
   });
@@ -183,7 +183,7 @@ describe('the Nordic lowering with the body alone', () => {
       lowerOnly: true,
     };
     const { firstWeek, shortfalls } = trained(exercise, 8);
-    const { dynamic } = firstWeek?.['knee flexion'].drive ?? { dynamic: [] };
+    const { dynamic } = firstWeek?.drive['knee flexion'] ?? { dynamic: [] };
     gridDeg.forEach((deg, i) => {
       if (deg < toDegrees(at) - 2.5) expect(dynamic[i]).toBe(0);
     });
@@ -212,6 +212,7 @@ describe('a chin-up begun at the top', () => {
       leading: value,
       asked: { angles: {}, torques: {} },
       effort: { 'elbow flexion': value },
+      muscles: [],
       whole: value,
     });
     const down = [0.5, 1.5, 0.4].map(effort);

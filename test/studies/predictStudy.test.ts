@@ -20,17 +20,9 @@ describe('recorded work', () => {
     const block = groups[1]?.block;
     if (!block) throw new Error('no group');
     const trained = train(athlete, block, coefficients);
-    const again = replay(recordWork(athlete, block, coefficients).work, coefficients);
-    for (const action of ['knee extension', 'hip extension', 'ankle plantarflexion'] as const) {
-      const [a, b] = [trained.changes[action], again.changes[action]];
-      // Effort is kept in 64 slices: a power near 2 is off by less than a thousandth of a gain.
-      a.drive.dynamic.forEach((filled, i) => {
-        expect(Math.abs(filled - (b.drive.dynamic[i] ?? 0))).toBeLessThan(1e-3);
-      });
-      expect(b.heads[0]?.growth[1]).toBeCloseTo(a.heads[0]?.growth[1] ?? 0, 4);
-      expect(b.heads[0]?.lengthened).toBeCloseTo(a.heads[0]?.lengthened ?? 0, 4);
-    }
-    expect(again.practice['back squat']).toEqual(trained.practice['back squat']);
+    const again = replay(recordWork(athlete, block, coefficients), coefficients);
+    expect(again.changes).toEqual(trained.changes);
+    expect(again.practice).toEqual(trained.practice);
   });
 
   it('gives the heaviest singles that statics give, with the same and with other coefficients', async () => {
@@ -46,7 +38,7 @@ describe('recorded work', () => {
     for (const c of [coefficients, stronger]) {
       const after = train(study.athlete, group.block, c);
       const [then] = heaviestSingles(study.athlete, [range], after, c);
-      const [before] = heaviestSingles(study.athlete, [range], untrainedState(study.athlete), c);
+      const [before] = heaviestSingles(study.athlete, [range], untrainedState, c);
       const gain = (then?.load ?? 0) / (before?.load ?? 1) - 1;
       const fast = predictGroup(recorded, c)[single]?.change ?? 0;
       expect(Math.abs(fast - gain)).toBeLessThan(0.005);

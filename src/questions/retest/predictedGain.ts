@@ -48,7 +48,7 @@ export function predictedGain(
   const done = Math.min(program.weeks, Math.max(weeks ?? program.weeks, 1));
   const question = { ...questionOf(then, catalogue), weeks: done };
   const { ratio, state } = forecast(name, athlete, plan.block, question, coefficients);
-  const rested = heaviestSingles(athlete, question.ranges, untrainedState(athlete), coefficients);
+  const rested = heaviestSingles(athlete, question.ranges, untrainedState, coefficients);
   const trained = heaviestSingles(athlete, question.ranges, state, coefficients);
   return {
     program: name,

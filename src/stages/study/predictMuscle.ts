@@ -1,9 +1,9 @@
 import type { Outcome } from '../../notebook/study/study.ts';
 import { armGrowth } from '../../physiology/armGrowth.ts';
-import type { HeadChange } from '../../physiology/muscle.ts';
+import type { MuscleChange } from '../../physiology/muscleChange.ts';
 import { muscles } from '../../tables/muscles.ts';
-import { actionOfMuscle } from '../../tables/musclesByAction.ts';
 import { regions } from '../../tables/quadriceps.ts';
+import { placeOfMuscle, trainedMuscles } from '../../tables/trainedMuscles.ts';
 import type { Prediction, Trained } from './predictOutcome.ts';
 
 type MuscleOutcome = Extract<Outcome, { readonly muscles: readonly string[] }>;
@@ -33,20 +33,13 @@ export function predictMuscle(outcome: MuscleOutcome, trained: Trained): Predict
   return { change: each.reduce((sum, { change, area }) => sum + change * area, 0) / all };
 }
 
-function ofOne(
-  outcome: MuscleOutcome,
-  name: string,
-  { athlete, state, coefficients }: Trained,
-): Prediction {
-  const action = actionOfMuscle(name);
-  if (!action) return { because: `the model does not train the ${name}` };
-  const { heads } = athlete.groups[action];
-  const index = heads.length > 0 ? heads.findIndex((head) => head.name === name) : 0;
-  const head = state.changes[action].heads[index];
-  if (!head) return { because: `the ${name} is no head of ${action}` };
-  const fibre = head.lengthened - head.shortened;
-  const grown = growthAt(head, placeOf(outcome));
-  if (outcome.kind === 'arm') return { change: armGrowth(action, grown) };
+function ofOne(outcome: MuscleOutcome, name: string, { state, coefficients }: Trained): Prediction {
+  const place = placeOfMuscle(name);
+  const [muscle, change] = [trainedMuscles[place], state.changes.muscles[place]];
+  if (!muscle || !change) return { because: `the model does not train the ${name}` };
+  const fibre = change.lengthened - change.shortened;
+  const grown = growthAt(change, placeOf(outcome));
+  if (outcome.kind === 'arm') return { change: armGrowth(muscle.home, grown) };
   if (outcome.kind === 'fibres') return { change: fibre };
   if (outcome.measure === 'physiological area') return { change: grown };
   return { change: (1 + grown) * (1 + coefficients.seriesEffect * fibre) - 1 };
@@ -60,7 +53,7 @@ function placeOf(outcome: MuscleOutcome): number | undefined {
 }
 
 /** Growth at a place: straight between the middles of the two halves. */
-function growthAt({ growth: [proximal = 0, distal = 0] }: HeadChange, place?: number): number {
+function growthAt({ growth: [proximal = 0, distal = 0] }: MuscleChange, place?: number): number {
   const [above = 0.5] = regions.area;
   const share = place === undefined ? 1 - above : Math.min(Math.max((place - 0.25) / 0.5, 0), 1);
   return proximal + share * (distal - proximal);

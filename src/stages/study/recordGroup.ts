@@ -24,7 +24,7 @@ export function recordGroup(
   { group, block }: CaseGroup,
   coefficients: Coefficients,
 ): RecordedGroup {
-  const { work } = recordWork(athlete, block, coefficients);
+  const work = recordWork(athlete, block, coefficients);
   const own = coefficientsFor(athlete, coefficients);
   const kept = new Map<string, NearbySingle | undefined>();
   const singles = group.observed.map(({ outcome, afterWeeks }) => {

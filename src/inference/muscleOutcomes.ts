@@ -1,0 +1,44 @@
+import { agonistPlaces } from '../physiology/agonists.ts';
+import { unchangedMuscle } from '../physiology/muscleChange.ts';
+import type { TrainedState } from '../physiology/trainedState.ts';
+import type { WeekDose } from '../physiology/weekOfWork.ts';
+import type { ActionName } from '../tables/actions.ts';
+import { trainedMuscles } from '../tables/trainedMuscles.ts';
+
+/** What a program does to one muscle. */
+export interface MuscleOutcome {
+  readonly name: string;
+  /** Whether the tables know it; else its action's muscles stand in for it. */
+  readonly isKnown: boolean;
+  /** Effective sets a week, mean of the weeks: counted by fibre tension. */
+  readonly hardSets: number;
+  /** Area added near the upper and the lower end, fibre length added; shares. */
+  readonly proximal: number;
+  readonly distal: number;
+  readonly fibre: number;
+}
+
+/** Every muscle that works for an action, in the order of the tables. */
+export function muscleOutcomes(
+  action: ActionName,
+  { changes }: TrainedState,
+  weeks: readonly WeekDose[],
+): MuscleOutcome[] {
+  return agonistPlaces(action).flatMap((place) => {
+    const muscle = trainedMuscles[place];
+    if (!muscle) return [];
+    const { growth, lengthened, shortened } = changes.muscles[place] ?? unchangedMuscle;
+    const [proximal = 0, distal = 0] = growth;
+    const sets = weeks.reduce((sum, { muscles }) => sum + (muscles[place]?.all ?? 0), 0);
+    return [
+      {
+        name: muscle.name,
+        isKnown: muscle.row !== undefined,
+        hardSets: sets / Math.max(weeks.length, 1),
+        proximal,
+        distal,
+        fibre: lengthened - shortened,
+      },
+    ];
+  });
+}

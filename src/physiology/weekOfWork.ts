@@ -1,0 +1,135 @@
+import { atAngle, gridDeg } from '../mechanics/angleGrid.ts';
+import type { Lift } from '../mechanics/lift.ts';
+import { type ActionName, actions, byAction } from '../tables/actions.ts';
+import type { Coefficients } from '../tables/adaptation.ts';
+import { muscles } from '../tables/muscles.ts';
+import { trainedMuscles } from '../tables/trainedMuscles.ts';
+import { agonistPlaces } from './agonists.ts';
+import type { Athlete } from './athlete.ts';
+import {
+  type Contraction,
+  type DriveDose,
+  DriveWork,
+  hardSetSeconds,
+  type Moment,
+} from './dose.ts';
+import type { Sample } from './exercise.ts';
+import { lengthsInTest, muscleLengths } from './musclePlaces.ts';
+import { type MuscleDose, MuscleWork } from './muscleWork.ts';
+import { actionsAsked, momentsOf, type Pass, passEffort } from './passes.ts';
+
+/** What a week's work counts. */
+export interface WeekDose {
+  readonly drive: Readonly<Record<ActionName, DriveDose>>;
+  /** By place among the trained muscles; undefined for those that did nothing. */
+  readonly muscles: readonly (MuscleDose | undefined)[];
+}
+
+/** Sets of a lift as its practice sees them. */
+interface Practised {
+  readonly lift: Lift;
+  readonly samples: readonly Sample[];
+  readonly sets: number;
+}
+
+/**
+ * The work of a week as it was done, before any coefficient weighs it: what was lifted does not
+ * depend on them but through how much strength gained allows, which changes little.
+ */
+export class WeekOfWork {
+  readonly practised: Practised[] = [];
+  private readonly drive = new Map<ActionName, Record<Contraction, DriveWork>>();
+  private readonly muscles: (MuscleWork | undefined)[] = [];
+  private readonly athlete: Athlete;
+
+  constructor(athlete: Athlete) {
+    this.athlete = athlete;
+  }
+
+  /** Work of one joint by itself: all its muscles at the same effort, its neighbours as in a test. */
+  addAlone(
+    action: ActionName,
+    moments: readonly Moment[],
+    times: number,
+    contraction: Contraction,
+  ): void {
+    this.driveOf(action)[contraction].add(moments, times);
+    for (const { angle, seconds, effort, tension = effort, lowering } of moments) {
+      const lengths = lengthsInTest(action, angle);
+      const sets = (times * seconds) / hardSetSeconds;
+      for (const place of agonistPlaces(action)) {
+        const possible = this.possibleTension(place, { [actions[action].joint]: angle });
+        this.muscleAt(place).add(tension * possible, lengths[place] ?? 0, sets, lowering === true);
+      }
+    }
+  }
+
+  /** Passes of a set of a lift, whose muscles share what it asks. */
+  addPasses(passes: readonly Pass[], times: number, contraction: Contraction): void {
+    for (const action of actionsAsked(passes))
+      this.driveOf(action)[contraction].add(momentsOf(action, passes), times);
+    const lengths = new Map<Sample['asked'], Float64Array>();
+    for (const pass of passes) {
+      const { asked } = pass.posture;
+      const known = lengths.get(asked) ?? muscleLengths(asked.angles);
+      lengths.set(asked, known);
+      this.pull(pass, known, (times * pass.seconds) / hardSetSeconds);
+    }
+  }
+
+  private pull(pass: Pass, lengths: Float64Array, sets: number): void {
+    if (sets === 0) return;
+    const { posture, lowering } = pass;
+    for (let place = 0; place < trainedMuscles.length; place++) {
+      const fresh = freshEffort(place, posture);
+      if (fresh <= nothing) continue;
+      const tension = passEffort(pass, fresh) * this.possibleTension(place, posture.asked.angles);
+      this.muscleAt(place).add(tension, lengths[place] ?? 0, sets, lowering === true);
+    }
+  }
+
+  /** Fibre tension possible in a posture over its largest; known for the knee extensors alone. */
+  private possibleTension(place: number, angles: Sample['asked']['angles']): number {
+    const home = trainedMuscles[place]?.home;
+    if (home !== 'knee extension') return 1;
+    return atAngle(this.athlete.groups[home].tension, angles.knee ?? 0);
+  }
+
+  private driveOf(action: ActionName): Record<Contraction, DriveWork> {
+    const own = this.drive.get(action) ?? { dynamic: new DriveWork(), isometric: new DriveWork() };
+    this.drive.set(action, own);
+    return own;
+  }
+
+  private muscleAt(place: number): MuscleWork {
+    this.muscles[place] ??= new MuscleWork();
+    return this.muscles[place];
+  }
+
+  /** What it counts with given coefficients. */
+  dose(c: Coefficients): WeekDose {
+    const ofAction = (action: ActionName): DriveDose => {
+      const own = this.drive.get(action);
+      if (!own) return noDrive;
+      const { tension } = this.athlete.groups[action];
+      return {
+        dynamic: own.dynamic.dose(tension, c),
+        isometric: own.isometric.dose(tension, c),
+      };
+    };
+    const ofMuscle = (_: unknown, place: number) => this.muscles[place]?.dose(c);
+    return { drive: byAction(ofAction), muscles: trainedMuscles.map(ofMuscle) };
+  }
+}
+
+const none = gridDeg.map(() => 0);
+const noDrive: DriveDose = { dynamic: none, isometric: none };
+
+/** Effort below which a muscle is taken to rest: rounding of the shared solution. */
+const nothing = 1e-6;
+
+/** Effort of a trained muscle in a posture, fresh; one that the tables lack works as its action. */
+function freshEffort(place: number, { muscles: shared, effort }: Pass['posture']): number {
+  const home = trainedMuscles[place]?.home;
+  return (place < muscles.length ? shared[place] : home && effort[home]) ?? 0;
+}
