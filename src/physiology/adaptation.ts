@@ -128,7 +128,7 @@ export function muscleLater(
  *
  * Each set counts by the length x, −1 (short) to 1 (long), at which the muscle worked. Growth of a
  * region = G·D_r/(D_r + D50) with D_r = Σ dose·(1 + b·x)·(1 ± t·x): work anywhere adds. Fibre length
- * goes up by the long amplitude times D_l/(D_l + D50), D_l = Σ dose·max(x, 0) + w·(dose lowered), and
+ * goes up by the long amplitude times D_l/(D_l + D50), D_l = Σ dose·max(x, 0) + w·(ranges drawn out), and
  * down by the short one times the share that short work has of all, filled like growth. Lengthening
  * is over in weeks (Blazevich 2007: no more after five); shortening is given the pace of growth, so
  * that it does not outrun it: no study here found strength lost at an angle. The tilt t along the
@@ -136,7 +136,7 @@ export function muscleLater(
  * muscle that the tables lack keeps its length.
  */
 function muscleGoal({ home, row }: TrainedMuscle, dose: MuscleDose, c: Coefficients): MuscleChange {
-  const { all, length, lengthSquared, long, lowered } = dose;
+  const { all, length, lengthSquared, long, drawn } = dose;
   if (all === 0) return unchangedMuscle;
   const filled = (amount: number, half: number) => amount / (amount + half);
   const b = c.growthLengthSlope;
@@ -148,7 +148,7 @@ function muscleGoal({ home, row }: TrainedMuscle, dose: MuscleDose, c: Coefficie
   const short = long - length;
   return {
     growth,
-    lengthened: c.seriesLong * filled(long + c.seriesLowering * lowered, c.seriesHalfDose),
+    lengthened: c.seriesLong * filled(long + c.seriesLowering * drawn, c.seriesHalfDose),
     shortened: c.seriesShort * (short / all) * filled(grownDose(0), c.growthHalfDose),
   };
 }

@@ -12,8 +12,8 @@ export interface Moment {
   readonly effort: number;
   /** Share of a hold's best torque that the fibres carry, where it is not the effort. */
   readonly tension?: number;
-  /** Whether the fibres were drawn out while they pulled. */
-  readonly lowering?: true;
+  /** How far the joint turned against the pull, rad; left out where it did not. */
+  readonly yielded?: number;
 }
 
 /** Drive dose of one action by angle, hard sets a week, for each contraction. */
@@ -52,7 +52,7 @@ export class DriveWork {
   dose(tension: OverAngles, c: Coefficients): OverAngles {
     const { driveEffortPower, driveTensionPower } = c;
     return gridDeg.map((_, place) => {
-      const done = this.places[place]?.weighed(driveEffortPower) ?? 0;
+      const done = Math.max(this.places[place]?.weighed(driveEffortPower) ?? 0, 0);
       return done && done * (tension[place] ?? 0) ** (driveTensionPower * driveEffortPower);
     });
   }

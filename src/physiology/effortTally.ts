@@ -24,13 +24,14 @@ export class EffortTally {
     (this.amounts[middle + 1] as number) += (amount * d * (d + 1)) / 2;
   }
 
-  /** Σ amount · effort^power. */
+  /**
+   * Σ amount · effort^power; efforts next to nothing may come out negative by a rounding’s size.
+   */
   weighed(power: number): number {
     const powers = powersOf(power);
     let sum = 0;
     for (let i = 1; i < count; i++) sum += (this.amounts[i] as number) * (powers[i] as number);
-    // Weights next to nothing may be negative by a rounding's size.
-    return Math.max(sum, 0);
+    return sum;
   }
 }
 

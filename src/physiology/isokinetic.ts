@@ -35,7 +35,7 @@ export function isokineticMoments(exercise: IsokineticExercise): Moment[] {
     return angles.map((angle, i) => {
       const turned = ((angles[i + 1] ?? angle) - (angles[i - 1] ?? angle)) / 2;
       const moment = { angle, seconds: turned / speed, effort, tension };
-      return way === 'lowering' ? { ...moment, lowering: true } : moment;
+      return way === 'lowering' ? { ...moment, yielded: turned } : moment;
     });
   });
 }

@@ -1,7 +1,7 @@
 import { actionNames, actions } from '../tables/actions.ts';
 import { liftingStrength, loweringStrength } from '../tables/movingStrength.ts';
 import type { Sample } from './exercise.ts';
-import type { Pass } from './passes.ts';
+import { type Pass, wayDown } from './passes.ts';
 
 /**
  * Effort, counted as in a heaviest single, at which control is lost on the way down. A single's
@@ -70,9 +70,7 @@ export function loweredPasses(
   const kept = underControl(down, limit);
   const last = kept.length === down.length ? kept[kept.length - 1] : undefined;
   return fresh.flatMap((left) => [
-    ...kept.map(
-      (posture) => ({ posture, seconds: lowering * posture.share, left, lowering: true }) as const,
-    ),
+    ...wayDown(kept, lowering, left),
     ...(last ? [{ posture: last, seconds: pause, left }] : []),
   ]);
 }

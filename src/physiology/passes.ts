@@ -9,7 +9,13 @@ export interface Pass {
   readonly seconds: number;
   /** Share of capacity left. */
   readonly left: number;
-  readonly lowering?: true;
+  /** While lowering: the postures before and after, between which this one stands in the middle. */
+  readonly lowering?: Between;
+}
+
+interface Between {
+  readonly from: Pass['posture'];
+  readonly to: Pass['posture'];
 }
 
 /**
@@ -26,7 +32,6 @@ export function momentsOf(action: ActionName, passes: readonly Pass[]): Moment[]
     angle: pass.posture.asked.angles[actions[action].joint] ?? 0,
     seconds: pass.seconds,
     effort: passEffort(pass, pass.posture.effort[action] ?? 0),
-    ...(pass.lowering ? { lowering: true } : {}),
   }));
 }
 
@@ -37,28 +42,35 @@ export function actionsAsked(passes: readonly Pass[]): ActionName[] {
   );
 }
 
+/** One way down through samples. */
+export function wayDown(down: readonly Sample[], seconds: number, left: number): Pass[] {
+  return down.map((posture, i) => ({
+    posture,
+    seconds: seconds * posture.share,
+    left,
+    lowering: { from: down[i - 1] ?? posture, to: down[i + 1] ?? posture },
+  }));
+}
+
 /**
  * Passes of one set: each repetition lowers and lifts through the samples at even speed and pauses
  * at the far end.
  *
  * @param tempo seconds lowering, held at the far end, lifting
  * @param fresh share of capacity left, one entry a repetition
- * @param lowered the same range with the load of the way down, where that is another one
+ * @param down the samples from the top, with the load of the way down
  */
 export function setPasses(
   samples: readonly Sample[],
   [lowering, pause, lifting]: readonly [number, number, number],
   fresh: readonly number[],
-  lowered: readonly Sample[] = samples,
+  down: readonly Sample[],
 ): Pass[] {
-  return fresh.flatMap((left) =>
-    samples.flatMap((sample, i) => {
+  return fresh.flatMap((left) => [
+    ...wayDown(down, lowering, left),
+    ...samples.map((posture, i) => {
       const atEnd = i === samples.length - 1 ? pause : 0;
-      const down = lowered[i] ?? sample;
-      return [
-        { posture: down, seconds: lowering * down.share, left, lowering: true } as const,
-        { posture: sample, seconds: lifting * sample.share + atEnd, left },
-      ];
+      return { posture, seconds: lifting * posture.share + atEnd, left };
     }),
-  );
+  ]);
 }

@@ -115,7 +115,7 @@ class WeekOfTraining {
     const control = heaviest > 0 ? Number.POSITIVE_INFINITY : loweringLimit * today.stronger;
     const passes = lowerOnly
       ? loweredPasses(fromTheTop(samples), control, tempo, fresh)
-      : setPasses(samples, tempo, fresh, lowered);
+      : setPasses(samples, tempo, fresh, fromTheTop(lowered));
     this.work.addPasses(passes, times, 'dynamic');
     // No source was found for lowering alone as practice of a single: it counts as none.
     if (!lowerOnly) this.work.practised.push({ lift: exercise.range.lift, samples, sets: times });

@@ -1,6 +1,6 @@
 import { atAngle, gridDeg } from '../mechanics/angleGrid.ts';
 import type { Lift } from '../mechanics/lift.ts';
-import { type ActionName, actions, byAction } from '../tables/actions.ts';
+import { type ActionName, byAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { muscles } from '../tables/muscles.ts';
 import { trainedMuscles } from '../tables/trainedMuscles.ts';
@@ -14,7 +14,7 @@ import {
   type Moment,
 } from './dose.ts';
 import type { Sample } from './exercise.ts';
-import { lengthsInTest, muscleLengths } from './musclePlaces.ts';
+import { drawnOut, muscleScales, shortOrLong, testPosture } from './muscleScales.ts';
 import { type MuscleDose, MuscleWork } from './muscleWork.ts';
 import { actionsAsked, momentsOf, type Pass, passEffort } from './passes.ts';
 
@@ -54,12 +54,20 @@ export class WeekOfWork {
     contraction: Contraction,
   ): void {
     this.driveOf(action)[contraction].add(moments, times);
-    for (const { angle, seconds, effort, tension = effort, lowering } of moments) {
-      const lengths = lengthsInTest(action, angle);
-      const sets = (times * seconds) / hardSetSeconds;
+    for (const { angle, seconds, effort, tension = effort, yielded } of moments) {
+      const posture = testPosture(action, angle);
+      const at = muscleScales(posture);
+      const ends = yielded ? [angle - yielded / 2, angle + yielded / 2] : [angle, angle];
+      const [one, other] = ends.map((end) => muscleScales(testPosture(action, end))) as [
+        Scales,
+        Scales,
+      ];
       for (const place of agonistPlaces(action)) {
-        const possible = this.possibleTension(place, { [actions[action].joint]: angle });
-        this.muscleAt(place).add(tension * possible, lengths[place] ?? 0, sets, lowering === true);
+        const possible = this.possibleTension(place, posture);
+        const drawn = Math.max(drawnOut(one, other, place), drawnOut(other, one, place));
+        const x = shortOrLong(at[place] ?? 0);
+        const sets = (times * seconds) / hardSetSeconds;
+        this.muscleAt(place).add(tension * possible, x, sets, times * drawn);
       }
     }
   }
@@ -68,23 +76,28 @@ export class WeekOfWork {
   addPasses(passes: readonly Pass[], times: number, contraction: Contraction): void {
     for (const action of actionsAsked(passes))
       this.driveOf(action)[contraction].add(momentsOf(action, passes), times);
-    const lengths = new Map<Sample['asked'], Float64Array>();
-    for (const pass of passes) {
-      const { asked } = pass.posture;
-      const known = lengths.get(asked) ?? muscleLengths(asked.angles);
-      lengths.set(asked, known);
-      this.pull(pass, known, (times * pass.seconds) / hardSetSeconds);
-    }
+    const known = new Map<Sample['asked'], Scales>();
+    const scalesAt = ({ asked }: Pass['posture']) => {
+      const scales = known.get(asked) ?? muscleScales(asked.angles);
+      known.set(asked, scales);
+      return scales;
+    };
+    for (const pass of passes) this.pull(pass, scalesAt, times);
   }
 
-  private pull(pass: Pass, lengths: Float64Array, sets: number): void {
-    if (sets === 0) return;
+  private pull(pass: Pass, scalesAt: (posture: Pass['posture']) => Scales, times: number): void {
+    if (pass.seconds === 0) return;
     const { posture, lowering } = pass;
+    const at = scalesAt(posture);
+    const [from, to] = lowering ? [scalesAt(lowering.from), scalesAt(lowering.to)] : [at, at];
+    const sets = (times * pass.seconds) / hardSetSeconds;
     for (let place = 0; place < trainedMuscles.length; place++) {
       const fresh = freshEffort(place, posture);
       if (fresh <= nothing) continue;
       const tension = passEffort(pass, fresh) * this.possibleTension(place, posture.asked.angles);
-      this.muscleAt(place).add(tension, lengths[place] ?? 0, sets, lowering === true);
+      // Neighbours are two steps apart, and each step is counted at both of its ends.
+      const drawn = drawnOut(from, to, place) / 2;
+      this.muscleAt(place).add(tension, shortOrLong(at[place] ?? 0), sets, times * drawn);
     }
   }
 
@@ -124,6 +137,8 @@ export class WeekOfWork {
 
 const none = gridDeg.map(() => 0);
 const noDrive: DriveDose = { dynamic: none, isometric: none };
+
+type Scales = Float64Array;
 
 /** Effort below which a muscle is taken to rest: rounding of the shared solution. */
 const nothing = 1e-6;

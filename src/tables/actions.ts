@@ -18,8 +18,8 @@ export interface Action {
   readonly carriedBelowDeg?: number;
   /**
    * Where the neighbouring joints are when this action is tested alone, degrees: seated for the knee,
-   * knee straight for the calf (common practice of dynamometer tests). It decides the length of
-   * muscles over both joints.
+   * knee straight for the calf, bent for the hip (common practice of dynamometer tests). It decides
+   * the length of muscles over both joints.
    */
   readonly testedAt?: Readonly<Partial<Record<'ankle' | 'knee' | 'hip', number>>>;
   /** Angles over which strength is known or continued, degrees. */
@@ -71,6 +71,7 @@ export const actions = {
     sense: 1,
     shortDeg: 0,
     longDeg: 110,
+    testedAt: { knee: 90 },
     rangeDeg: [0, 130],
     weak: 'sources for the strength of the hip extensors differ twofold',
   },
@@ -81,6 +82,7 @@ export const actions = {
     sense: -1,
     shortDeg: 120,
     longDeg: -10,
+    testedAt: { knee: 90 },
     rangeDeg: [-10, 120],
     weak: 'sources disagree on the angle where hip flexors are strongest (0° or 105°)',
   },

@@ -11,7 +11,7 @@ import {
   underControl,
 } from '../../src/physiology/lowering.ts';
 import { minutesPerWeek } from '../../src/physiology/minutes.ts';
-import { momentsOf, setPasses } from '../../src/physiology/passes.ts';
+import { momentsOf, type Pass, setPasses } from '../../src/physiology/passes.ts';
 import { heaviestLowered, planLowering } from '../../src/physiology/planLowering.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
 import { train } from '../../src/physiology/training.ts';
@@ -72,13 +72,10 @@ describe('the dose of lowering alone', () => {
   const whole = Number.POSITIVE_INFINITY;
 
   it.each(actionNames)('is the lowering part of the full set’s, moment by moment: %s', (action) => {
-    const full = momentsOf(action, setPasses(samples(), [3, 0, 1], fresh));
-    const part = full.filter((_, i) => i % 2 === 0);
-    const lowered = loweredPasses(fromTheTop(samples()), whole, [3, 0, 1], fresh);
-    const alone = momentsOf(action, lowered);
-    expect(alone.filter(({ seconds }) => seconds > 0)).toEqual(
-      part.filter(({ seconds }) => seconds > 0),
-    );
+    const down = fromTheTop(samples());
+    const full = setPasses(samples(), [3, 0, 1], fresh, down).filter(({ lowering }) => lowering);
+    const alone = loweredPasses(down, whole, [3, 0, 1], fresh).filter(({ seconds }) => seconds > 0);
+    expect(momentsOf(action, alone)).toEqual(momentsOf(action, full));
   });
 
   it('through a week of training: with one repetition, lowered and lifted add up to the full set', () => {
@@ -107,13 +104,19 @@ describe('the dose of lowering alone', () => {
   });
 
   it('a heavier load on the way down adds there and takes nothing from the way up', () => {
-    const set = (lowered = samples()) =>
-      momentsOf('knee extension', setPasses(samples(), [3, 0, 1], [1], lowered));
-    const [plain, heavier] = [set(), set(samples(squat, 80))];
-    plain.forEach((moment, i) => {
-      const other = heavier[i];
-      if (i % 2 === 1) expect(other).toEqual(moment);
-      else if (moment.effort > 0) expect(other?.effort).toBeGreaterThan(moment.effort);
+    const set = (lowered: readonly Sample[]) =>
+      setPasses(samples(), [3, 0, 1], [1], fromTheTop(lowered));
+    const [plain, heavier] = [set(samples()), set(samples(squat, 80))];
+    const efforts = (passes: readonly Pass[], isDown: boolean) =>
+      momentsOf(
+        'knee extension',
+        passes.filter(({ lowering }) => (lowering !== undefined) === isDown),
+      ).map(({ effort }) => effort);
+    expect(efforts(heavier, false)).toEqual(efforts(plain, false));
+    const [down, heavierDown] = [efforts(plain, true), efforts(heavier, true)];
+    expect(down.some((effort) => effort > 0)).toBe(true);
+    down.forEach((effort, i) => {
+      if (effort > 0) expect(heavierDown[i]).toBeGreaterThan(effort);
     });
     const gain = (change: Partial<LiftExercise>) =>
       trained(squatted(change)).firstWeek?.muscles[placeOfMuscle('vastus lateralis')]?.all ?? 0;

@@ -10,16 +10,16 @@ import { lengthScales } from './driveSpread.ts';
 import { fibreStretch, jointsOf } from './muscleGeometry.ts';
 
 /**
- * How long every trained muscle is in a posture: −1 short to 1 long, an S-curve of its length.
+ * How long every trained muscle is in a posture, on a scale from short (0) to long (110).
  *
- * x = tanh((s − 70)/25) with s the home joint's scale from short (0) to long (110), which for the
- * knee extensors is the angle itself, plus 110 · Δl / (l_long − l_short): what the muscle's other
- * joint adds to its resting length against that joint's place in the action's own test. Where the
- * posture does not tell the other joint, it is taken to be there.
+ * The home joint's scale, which for the knee extensors is the angle itself, plus
+ * 110 · Δl / (l_long − l_short): what the muscle's other joint adds to its resting length against
+ * that joint's place in the action's own test. Where the posture does not tell the other joint, it
+ * is taken to be there.
  *
  * @param angles radians by joint
  */
-export function muscleLengths(angles: JointAngles): Float64Array {
+export function muscleScales(angles: JointAngles): Float64Array {
   scales ??= trainedMuscles.map(scaleOf);
   return Float64Array.from(scales, ({ joint, usual, own, others }) => {
     let at = atAngle(own, angles[joint] ?? usual);
@@ -27,8 +27,25 @@ export function muscleLengths(angles: JointAngles): Float64Array {
       const angle = angles[other.joint];
       if (angle !== undefined) at += atAngle(other.added, angle);
     }
-    return Math.tanh((at - regions.neutralDeg) / kernel.lengthScaleDeg);
+    return at;
   });
+}
+
+/** Joints, radians, where an action is trained or tested alone. */
+export function testPosture(action: ActionName, angle: number): JointAngles {
+  const { joint, testedAt = {} }: Action = actions[action];
+  const neighbours = Object.entries(testedAt).map(([name, deg]) => [name, toRadians(deg)]);
+  return { ...Object.fromEntries(neighbours), [joint]: angle };
+}
+
+/** Whether a muscle works short (−1) or long (1): an S-curve of its place on the scale. */
+export function shortOrLong(scale: number): number {
+  return Math.tanh((scale - regions.neutralDeg) / kernel.lengthScaleDeg);
+}
+
+/** Share of its range by which a muscle is drawn out on the way from one posture to another. */
+export function drawnOut(from: Float64Array, to: Float64Array, place: number): number {
+  return Math.max(((to[place] ?? 0) - (from[place] ?? 0)) / 110, 0);
 }
 
 interface Scale {
@@ -60,9 +77,4 @@ function scaleOf({ home, row }: TrainedMuscle): Scale {
       added: gridDeg.map((deg) => (110 * (stretch(other, deg) - reference(other))) / range),
     })),
   };
-}
-
-/** Places of muscles in the test of one joint: the action's own posture. */
-export function lengthsInTest(action: ActionName, angle: number): Float64Array {
-  return muscleLengths({ [actions[action].joint]: angle });
 }
