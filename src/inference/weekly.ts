@@ -6,6 +6,7 @@ import type { TrainedState } from '../physiology/trainedState.ts';
 import { type Block, train } from '../physiology/training.ts';
 import { type ActionName, actionNames } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
+import { sumsByBand } from './angleBands.ts';
 import { type AngleRange, meanOver } from './ranking.ts';
 
 /** One week of a program. */
@@ -14,8 +15,17 @@ export interface Week {
   readonly week: number;
   /** Hard sets of drive dose over all angles, both contractions, by action; those worked only. */
   readonly hardSets: Readonly<Partial<Record<ActionName, number>>>;
+  /** Those of the target's action in each band of angles; they sum to its own but for work outside. */
+  readonly hardSetsByBand: readonly number[];
   /** Mean relative gain inside the target at the week's end. */
   readonly gain: number;
+}
+
+/** What is looked at week by week; the bands of angles follow one another. */
+interface Watched {
+  readonly action: ActionName;
+  readonly target: AngleRange;
+  readonly bands: readonly AngleRange[];
 }
 
 /**
@@ -27,7 +37,7 @@ export interface Week {
 export function trainWeekly(
   athlete: Athlete,
   block: Block,
-  { action, target }: { readonly action: ActionName; readonly target: AngleRange },
+  { action, target, bands }: Watched,
   coefficients: Coefficients,
 ): { readonly weekly: readonly Week[]; readonly state: TrainedState; readonly dose: OverAngles } {
   const own = coefficientsFor(athlete, coefficients);
@@ -38,8 +48,14 @@ export function trainWeekly(
   const state = train(athlete, block, coefficients, {
     weekDone: (week, dose, { changes }) => {
       const ratio = torqueRatio(group, changes[action], 'isometric', own, every);
-      weekly.push({ week, hardSets: hardSets(dose), gain: meanOver(ratio, target) - 1 });
-      doses.push(bothContractions(dose[action]));
+      const byAngle = bothContractions(dose[action]);
+      doses.push(byAngle);
+      weekly.push({
+        week,
+        hardSets: hardSets(dose),
+        hardSetsByBand: sumsByBand(byAngle, bands),
+        gain: meanOver(ratio, target) - 1,
+      });
     },
   });
   const counted = block.phases ? doses : doses.slice(0, 1);
