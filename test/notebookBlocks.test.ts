@@ -237,7 +237,7 @@ describe('a notebook that cannot be read', () => {
 `),
     ).toEqual([
       '1 [wy] section is "wy"; there is no such section | did you mean "why"?',
-      '2 [heaviest singles before and after] section is "heaviest singles before and after"; there is no such section | known: which program, where the gains land, why, calendar, programs, heaviest singles, measured and assumed, disagreements',
+      '2 [heaviest singles before and after] section is "heaviest singles before and after"; there is no such section | known: which program, where the gains land, torque before and after, why, calendar, programs, heaviest singles, measured and assumed, disagreements',
       '3 [bar to body] cells must be all, or a list of cells such as [bar to body]',
       '4 [gains] notebook.4.table must be a list of cells such as [bar to body]',
       '5 [[gains]] notebook.5.chart must be a text',

@@ -13,8 +13,9 @@ import type { TrainedState } from '../physiology/trainedState.ts';
 import type { Block } from '../physiology/training.ts';
 import { type ActionName, actions } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
+import { angleBands, sumsByBand } from './angleBands.ts';
 import type { MuscleOutcome } from './muscleOutcomes.ts';
-import { type AngleRange, type Landing, landing, meanOver, sumOver } from './ranking.ts';
+import { type AngleRange, type Landing, landing, meanOver } from './ranking.ts';
 import { trainWeekly, type Week } from './weekly.ts';
 
 /** What one program is expected to do to one athlete. */
@@ -29,6 +30,8 @@ export interface Forecast {
   readonly muscles: readonly MuscleOutcome[];
   /** Isometric torque after over before, by angle of the target joint. */
   readonly ratio: OverAngles;
+  /** N·m of one side after the program, by angle. */
+  readonly torqueAfter: OverAngles;
   /** Relative gain by angle owed to each mechanism; they sum to `ratio` − 1. */
   readonly shares: ReadonlyMap<Mechanism, OverAngles>;
   /** Mean relative gain inside the target owed to each mechanism. */
@@ -65,14 +68,21 @@ export function forecast(
   const { action, target } = question;
   const group = athlete.groups[action];
   const weeks = Math.min(block.weeks, question.weeks ?? block.weeks);
-  const trained = trainWeekly(athlete, { ...block, weeks }, question, coefficients);
+  const [least, most] = reach(action, athlete);
+  const bands = angleBands(least, most);
+  const trained = trainWeekly(
+    athlete,
+    { ...block, weeks },
+    { action, target, bands },
+    coefficients,
+  );
   const { state, weekly, dose, muscles } = trained;
+  const sets = sumsByBand(dose, bands);
   const own = coefficientsFor(athlete, coefficients);
   const ratioBy = (counted: ReadonlySet<Mechanism>) =>
     torqueRatio(action, state.changes, 'isometric', own, counted);
   const ratio = ratioBy(new Set(mechanisms));
   const shares = averageOverOrders(mechanisms, ratioBy);
-  const [least, most] = reach(action, athlete);
   const meansOver = (range: AngleRange) =>
     new Map([...shares].map(([cause, by]) => [cause, meanOver(by, range)]));
   return {
@@ -82,12 +92,13 @@ export function forecast(
     weekly,
     muscles,
     ratio,
+    torqueAfter: group.torque.map((torque, i) => torque * (ratio[i] ?? 1)),
     shares,
     targetShares: meansOver(target),
     landing: landing(group.torque, ratio, target, { from: least, to: most }),
-    bands: bandsOver(least, most).map((band) => ({
+    bands: bands.map((band, i) => ({
       ...band,
-      hardSets: sumOver(dose, band),
+      hardSets: sets[i] ?? 0,
       gain: meanOver(ratio, band) - 1,
       shares: meansOver(band),
     })),
@@ -101,18 +112,9 @@ export function reach(action: ActionName, athlete: Athlete): [number, number] {
   return [least, joint === 'knee' ? athlete.body.limits.knee : most];
 }
 
-/** Bands of 25 degrees; the last one ends at the limit. */
-function bandsOver(least: number, most: number): AngleRange[] {
-  const width = toRadians(25);
-  const count = Math.min(Math.ceil((most - least) / width - 1e-9), 7);
-  return Array.from({ length: count }, (_, i) => ({
-    from: least + i * width,
-    to: Math.min(least + (i + 1) * width, most),
-  }));
-}
-
-/** The same in degrees. */
+/** The same in degrees, a limit of 120° as 120 and not a hair below, where grid angles are compared with it. */
 export function reachDeg(action: ActionName, athlete: Athlete): [number, number] {
   const [least, most] = reach(action, athlete);
-  return [toDegrees(least), toDegrees(most)];
+  const exact = (angle: number) => Number(toDegrees(angle).toFixed(9));
+  return [exact(least), exact(most)];
 }

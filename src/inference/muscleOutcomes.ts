@@ -42,3 +42,12 @@ export function muscleOutcomes(
     ];
   });
 }
+
+/** Effective sets of one week of the muscles that work for an action, by their names. */
+export function setsByMuscle(action: ActionName, { muscles }: WeekDose): Record<string, number> {
+  const entries = agonistPlaces(action).map((place) => [
+    trainedMuscles[place]?.name ?? '',
+    muscles[place]?.all ?? 0,
+  ]);
+  return Object.fromEntries(entries);
+}

@@ -7,7 +7,8 @@ import { type Block, train } from '../physiology/training.ts';
 import type { WeekDose } from '../physiology/weekOfWork.ts';
 import { type ActionName, actionNames } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
-import { type MuscleOutcome, muscleOutcomes } from './muscleOutcomes.ts';
+import { sumsByBand } from './angleBands.ts';
+import { type MuscleOutcome, muscleOutcomes, setsByMuscle } from './muscleOutcomes.ts';
 import { type AngleRange, meanOver } from './ranking.ts';
 
 /** One week of a program. */
@@ -16,8 +17,19 @@ export interface Week {
   readonly week: number;
   /** Hard sets of drive dose over all angles, both contractions, by action; those worked only. */
   readonly hardSets: Readonly<Partial<Record<ActionName, number>>>;
+  /** Those of the target's action in each band of angles; they sum to its own but for work outside. */
+  readonly hardSetsByBand: readonly number[];
+  /** Effective sets of each muscle that works for that action, by fibre tension. */
+  readonly hardSetsByMuscle: Readonly<Record<string, number>>;
   /** Mean relative gain inside the target at the week's end. */
   readonly gain: number;
+}
+
+/** What is looked at week by week; the bands of angles follow one another. */
+interface Watched {
+  readonly action: ActionName;
+  readonly target: AngleRange;
+  readonly bands: readonly AngleRange[];
 }
 
 /**
@@ -29,7 +41,7 @@ export interface Week {
 export function trainWeekly(
   athlete: Athlete,
   block: Block,
-  { action, target }: { readonly action: ActionName; readonly target: AngleRange },
+  { action, target, bands }: Watched,
   coefficients: Coefficients,
 ): {
   readonly weekly: readonly Week[];
@@ -40,11 +52,16 @@ export function trainWeekly(
   const own = coefficientsFor(athlete, coefficients);
   const weekly: Week[] = [];
   const doses: WeekDose[] = [];
-  const state = train(athlete, block, coefficients, ({ week, work, state: { changes } }) => {
-    const dose = work.dose(own);
+  const state = train(athlete, block, coefficients, ({ week, dose, state: { changes } }) => {
     const ratio = torqueRatio(action, changes, 'isometric', own);
-    weekly.push({ week, hardSets: hardSets(dose.drive), gain: meanOver(ratio, target) - 1 });
     doses.push(dose);
+    weekly.push({
+      week,
+      hardSets: hardSets(dose.drive),
+      hardSetsByBand: sumsByBand(bothContractions(dose.drive[action]), bands),
+      hardSetsByMuscle: setsByMuscle(action, dose),
+      gain: meanOver(ratio, target) - 1,
+    });
   });
   const counted = block.phases ? doses : doses.slice(0, 1);
   const byWeek = counted.map(({ drive }) => bothContractions(drive[action]));

@@ -4,6 +4,7 @@ import type { Path } from './scenario.ts';
 export const sectionNames = [
   'which program',
   'where the gains land',
+  'torque before and after',
   'why',
   'calendar',
   'programs',

@@ -1,6 +1,7 @@
 import type { ProgramResult, Results } from '../run.ts';
 import { type ActionName, actionNames, actions } from '../tables/actions.ts';
 import type { Block, Section } from './report.ts';
+import { setsByAngle } from './setsByAngle.ts';
 import { rangeDegrees, rangeText, signedPercent } from './words.ts';
 
 /** Programs drawn in one chart: more curves than this cannot be told apart. */
@@ -12,7 +13,11 @@ const shownBeside = 2;
 /** Sets a week below which a muscle group is not shown (working value). */
 const leastSets = 0.05;
 
-/** The calendar, of itself only where weeks are planned apart: where they are alike it tells little. */
+/**
+ * The calendar, of itself only where weeks are planned apart. Progress of the load and lighter weeks
+ * scale a week as a whole: where its work lands stays, and each is said in a line of its program. A
+ * notebook may ask for the section all the same.
+ */
 export function calendarWherePhased(results: Results): Section[] {
   const isPhased = results.ranking.some(({ program }) => program.program.phases);
   return isPhased ? [calendarSection(results)] : [];
@@ -28,6 +33,7 @@ export function calendarSection(results: Results): Section {
       { kind: 'chart', chart: gainChart(programs.slice(0, drawn), rangeDegrees(from, to)) },
       setsTable(programs, results.question.action),
       { kind: 'text', text: howToRead(programs) },
+      ...setsByAngle(programs.slice(0, drawn), results.question),
     ],
   };
 }
@@ -106,7 +112,8 @@ function setsText(sets: readonly number[]): string {
 }
 
 function howToRead(programs: readonly ProgramResult[]): string {
-  const more = programs.length > drawn ? ` The first ${drawn} programs are drawn.` : '';
+  const more =
+    programs.length > drawn ? ` The chart and what follows show the first ${drawn} programs.` : '';
   const hasOff = programs.some(({ phases }) => phases.some(({ places }) => places.length === 0));
   const off = hasOff ? ' In weeks off gains fade, those of drive faster than those of growth.' : '';
   return `Sets are effective sets a week of a muscle group over all angles, the least and the most of a phase where its weeks differ; of other groups the ${shownBeside} that work most. Gain is that at the end of the phase.${off}${programs.some(easesOff) ? keptLonger : ''}${more}`;

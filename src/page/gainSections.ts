@@ -3,6 +3,7 @@ import { chartFrame } from './chartFrame.ts';
 import { muscleBlocks } from './muscleBlocks.ts';
 import type { Section } from './report.ts';
 import { strongest, strongestCell } from './strongestAngle.ts';
+import { torqueSection } from './torqueSection.ts';
 import { rangeDegrees, signedPercent } from './words.ts';
 
 /** Programs drawn in one chart: more curves than this cannot be told apart. */
@@ -12,9 +13,9 @@ const drawn = 4;
 export const causesInWords =
   'Drive: the gain that stays near the angles trained. Growth: more muscle where it was loaded. Series: longer fibres, which move strength toward longer muscle.';
 
-/** Where the gains land (chart and table over angles) and what they are owed to. */
+/** Where the gains land (in per cent, then in newton metres) and what they are owed to. */
 export function gainSections(results: Results): Section[] {
-  return [gainSection(results), whySection(results)];
+  return [gainSection(results), torqueSection(results), whySection(results)];
 }
 
 /** Chart and table of the gains over angles. */

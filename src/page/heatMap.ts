@@ -8,26 +8,30 @@ import { displayWidth, oneLine, pieces, wrapWords } from './wrap.ts';
 // DejaVu Sans Mono, as measured on its outlines.
 const shades = ['..', '::', '++', 'XX', '@@'];
 
-const noAnswer = '-';
+const noValue = '-';
 
 /** Equal parts of the way from the smallest value to the largest, a shade each. */
 interface Shading {
   readonly least: number;
   readonly most: number;
-  /** Decimals that show the largest to three digits. */
   readonly decimals: number;
+  /** Amounts have their largest in another map, perhaps: none is marked. */
+  readonly isMarked: boolean;
 }
 
 /**
  * Draws a map in at most `width` columns (38 to 100 are meant): a line for each row, in it a number
- * and its shade for each column, the largest in brackets; as many columns side by side as fit, the
- * others below; then what the shades mean. Left out: labels beyond a third of the width.
+ * and its shade for each column, the largest in brackets unless they are amounts; as many columns
+ * side by side as fit, the others below; then what the shades mean. Left out: labels beyond a third of the width.
  */
-export function drawHeatMap({ rows, columns, values }: HeatMap, width: number): string[] {
+export function drawHeatMap(map: HeatMap, width: number): string[] {
+  const { rows, columns, amounts } = map;
+  const values = amounts ? withoutNothing(map.values, amounts.decimals) : map.values;
   const all = values.flat();
   const known = all.filter((value) => value !== undefined);
   if (known.length === 0) return wrapWords('(no values to draw)', width);
-  const shading = shadingOf(known);
+  const shading = amounts ? { least: 0, ...amounts, isMarked: false } : shadingOf(known);
+  const missing = known.length < all.length ? (amounts?.none ?? 'no answer') : '';
   const longest = Math.floor(width / 3);
   const short = (label: string) => pieces(oneLine(label), longest)[0] ?? '';
   const lines = blocks(
@@ -36,7 +40,13 @@ export function drawHeatMap({ rows, columns, values }: HeatMap, width: number): 
     values.map((row) => row.map((value) => cellOf(value, shading))),
     width,
   );
-  return [...lines, '', ...legend(shading, known.length < all.length, width)];
+  return [...lines, '', ...legend(shading, missing, width)];
+}
+
+/** What rounds to zero left out. */
+function withoutNothing(values: HeatMap['values'], decimals: number): HeatMap['values'] {
+  const isNothing = (value = 0) => Number(value.toFixed(decimals)) === 0;
+  return values.map((row) => row.map((value) => (isNothing(value) ? undefined : value)));
 }
 
 /** The cells under their heads, in blocks of columns one below the other. */
@@ -63,34 +73,42 @@ function blocks(
 
 const padded = (text: string, wide: number) => text + ' '.repeat(wide - displayWidth(text));
 
+/** Decimals show the largest to three digits. */
 function shadingOf(known: readonly number[]): Shading {
   const [least, most] = [Math.min(...known), Math.max(...known)];
   const size = Math.max(Math.abs(least), Math.abs(most));
   const digits = size === 0 ? 0 : 2 - Math.floor(Math.log10(Number(threeDigits(size))));
-  return { least, most, decimals: Math.min(Math.max(digits, 0), 12) };
+  return { least, most, decimals: Math.min(Math.max(digits, 0), 12), isMarked: true };
 }
 
 /** " 0.0243 ++ ", "[0.0283 @@]", " - ". */
 function cellOf(value: number | undefined, shading: Shading): string {
-  if (value === undefined) return ` ${noAnswer}`;
-  const { least, most, decimals } = shading;
+  const { least, most, decimals, isMarked } = shading;
+  // A sign for no value stands where the last digits of the others do.
+  if (value === undefined)
+    return ` ${isMarked ? noValue : noValue.padStart(most.toFixed(decimals).length)}`;
   const part = most > least ? (value - least) / (most - least) : 0;
   const shade = shades[Math.min(Math.floor(part * shades.length), shades.length - 1)] ?? '';
   const [text, largest, smallest] = [value, most, least].map((one) => one.toFixed(decimals));
   const longest = Math.max(largest?.length ?? 0, smallest?.length ?? 0);
   // What prints alike cannot be told apart: all of them are the largest.
-  const [open, close] = text === largest && largest !== smallest ? '[]' : '  ';
+  const [open, close] = isMarked && text === largest && largest !== smallest ? '[]' : '  ';
   return `${open}${text?.padStart(longest)} ${shade}${close}`;
 }
 
 /** What the shades and signs mean, as many on a line as fit. */
-function legend({ least, most, decimals }: Shading, isRefused: boolean, width: number): string[] {
+function legend(
+  { least, most, decimals, isMarked }: Shading,
+  missing: string,
+  width: number,
+): string[] {
   const bound = (i: number) => (least + ((most - least) * i) / shades.length).toFixed(decimals);
   const isFlat = bound(0) === bound(shades.length);
   const entries = isFlat
     ? [`all are ${bound(0)}`]
-    : [...shades.map((shade, i) => `${shade} ${bound(i)} to ${bound(i + 1)}`), '[ ] largest'];
-  if (isRefused) entries.push(`${noAnswer} no answer`);
+    : shades.map((shade, i) => `${shade} ${bound(i)} to ${bound(i + 1)}`);
+  if (!isFlat && isMarked) entries.push('[ ] largest');
+  if (missing !== '') entries.push(`${noValue} ${missing}`);
   const lines: string[] = [];
   for (const entry of entries) {
     const longer = `${lines.at(-1) ?? ''}   ${entry}`;

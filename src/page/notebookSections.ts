@@ -10,6 +10,7 @@ import { gainSection, whySection } from './gainSections.ts';
 import { programSections } from './programSections.ts';
 import type { Block, Section } from './report.ts';
 import { singlesSection } from './singlesSection.ts';
+import { torqueSection } from './torqueSection.ts';
 import { verdictSection } from './verdict.ts';
 
 /** Degrees between the rows of a table by angle. */
@@ -19,6 +20,7 @@ const rowsEvery = 10;
 const builtIn: Readonly<Record<SectionName, (results: Results) => readonly Section[]>> = {
   'which program': (results) => [verdictSection(results)],
   'where the gains land': (results) => [gainSection(results)],
+  'torque before and after': (results) => [torqueSection(results)],
   why: (results) => [whySection(results)],
   calendar: (results) => [calendarSection(results)],
   programs: programSections,

@@ -81,10 +81,24 @@ function rhythm({ sessionsPerWeek, progress, deloads, from }: Phased): string[] 
 
 function landingSentence(program: ProgramResult): string {
   const most = program.bands.reduce((a, b) => (b.hardSets > a.hardSets ? b : a));
-  const mean = program.program.phases ? ' (sets are those of the mean week)' : '';
   return most.hardSets > 0
-    ? `Most of the work lands at ${rangeDegrees(most.from, most.to)}${mean}.`
+    ? `Most of the work lands at ${rangeDegrees(most.from, most.to)}${whichWeek(program)}.`
     : 'None of the work lands on these muscles at these angles.';
+}
+
+/** A change of the week's sets by this share is worth telling (working value). */
+const worthTelling = 0.2;
+
+/** Which week's sets the table has, where not all weeks with all their sets are much alike. */
+function whichWeek({ program, phases, weekly }: ProgramResult): string {
+  if (program.phases) return ' (sets are those of the mean week)';
+  const lighter = phases.flatMap(({ deloads }) => deloads.map(({ week }) => week));
+  const full = weekly.filter(({ week }) => !lighter.includes(week));
+  const [first = 0, last = 0] = [weekly[0], full.at(-1)].map((week) =>
+    (week?.hardSetsByBand ?? []).reduce((sum, sets) => sum + sets, 0),
+  );
+  if (Math.abs(last - first) < worthTelling * first) return '';
+  return ` (sets are those of the first week, together ${first.toFixed(1)}; week ${full.at(-1)?.week} has ${last.toFixed(1)})`;
 }
 
 function bandTable(program: ProgramResult): Block {

@@ -43,6 +43,11 @@ export interface HeatMap {
   readonly rows: readonly string[];
   readonly columns: readonly string[];
   readonly values: readonly (readonly (number | undefined)[])[];
+  /**
+   * Where values are amounts of something: shades count from nothing to `most`, which several maps
+   * may share, and what rounds to zero is a sign that means `none`.
+   */
+  readonly amounts?: { readonly most: number; readonly decimals: number; readonly none: string };
 }
 
 export interface Section {

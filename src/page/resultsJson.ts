@@ -14,7 +14,12 @@ export function resultsJson(results: Results): object {
   return {
     format: 'torqueleaf results 1',
     scenario: { file: scenario.file, title: scenario.title, subject: subject.code },
-    target: { action: target.action, fromDeg: inDegrees(target.from), toDeg: inDegrees(target.to) },
+    target: {
+      action: target.action,
+      fromDeg: inDegrees(target.from),
+      toDeg: inDegrees(target.to),
+      bandsDeg: ranking[0]?.program.bands.map(({ from, to }) => [inDegrees(from), inDegrees(to)]),
+    },
     athlete: {
       trained: athlete.trained,
       anglesDeg: results.anglesDeg,
@@ -102,13 +107,18 @@ function programJson(program: ProgramResult): object {
       ...{ from, to, sessionsPerWeek },
       minutesPerWeek: tenth(minutesPerWeek),
     })),
-    weeks: program.weekly.map(({ week, gain, hardSets }) => ({
+    weeks: program.weekly.map(({ week, gain, hardSets, hardSetsByBand, hardSetsByMuscle }) => ({
       week,
       gainInTarget: share(gain),
       hardSets: Object.fromEntries(
         Object.entries(hardSets).map(([action, sets]) => [action, rounded(sets, 2)]),
       ),
+      hardSetsByBand: hardSetsByBand.map((sets) => rounded(sets, 2)),
+      hardSetsByMuscle: Object.fromEntries(
+        Object.entries(hardSetsByMuscle).map(([muscle, sets]) => [muscle, rounded(sets, 2)]),
+      ),
     })),
+    torqueAfter: program.torqueAfter.map(tenth),
     gainByAngle: program.ratio.map((ratio) => share(ratio - 1)),
     gainByMechanism: Object.fromEntries(
       [...shares].map(([cause, by]) => [

@@ -40,5 +40,5 @@ export function replay(
   const c = coefficientsFor(work.athlete, coefficients);
   return work.weeks
     .slice(0, weeks)
-    .reduce((state, week) => weekLater(state, week, c), untrainedState);
+    .reduce((state, week) => weekLater(state, week, c).state, untrainedState);
 }

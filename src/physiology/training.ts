@@ -52,8 +52,9 @@ export function train(
   let state = untrainedState;
   for (let week = 1; week <= block.weeks; week++) {
     const session = new WeekOfTraining(athlete, weekPlan(block, week), week, state, c);
-    state = session.result(c);
-    onlooker?.({ week, work: session.work, state });
+    const after = session.result(c);
+    state = after.state;
+    onlooker?.({ week, work: session.work, ...after });
   }
   return state;
 }
@@ -180,10 +181,10 @@ class WeekOfTraining {
     this.work.addAlone(exercise.action, isokineticMoments(exercise), times, 'dynamic');
   }
 
-  /** The athlete after the week. */
-  result(c: Coefficients): TrainedState {
-    const after = weekLater(this.state, this.work, c);
-    return { ...after, shortfalls: [...after.shortfalls, ...this.shortfalls] };
+  /** The athlete after the week, and what it counted. */
+  result(c: Coefficients): ReturnType<typeof weekLater> {
+    const { state, dose } = weekLater(this.state, this.work, c);
+    return { state: { ...state, shortfalls: [...state.shortfalls, ...this.shortfalls] }, dose };
   }
 }
 

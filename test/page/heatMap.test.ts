@@ -78,6 +78,29 @@ describe('a heat map', () => {
     expect(drawHeatMap(nothing, 40)).toEqual(['(no values to draw)']);
   });
 
+  // Shades are fifths of 10, wherever the largest of this map is; 0.04 prints as 0.0;
+  // the sign for nothing stands under the last digits.
+  it('of amounts counts its shades from nothing and marks none as the largest (whole map)', () => {
+    const map = {
+      rows: ['a', 'b'],
+      columns: ['1–4', '5'],
+      values: [
+        [0.04, 1.9],
+        [6, 0],
+      ],
+      amounts: { most: 10, decimals: 1, none: 'no work' },
+    };
+    expect(drawHeatMap(map, 40)).toEqual([
+      '    1–4       5',
+      'a     -       1.9 ..',
+      'b   6.0 XX      -',
+      '',
+      '.. 0.0 to 2.0   :: 2.0 to 4.0',
+      '++ 4.0 to 6.0   XX 6.0 to 8.0',
+      '@@ 8.0 to 10.0   - no work',
+    ]);
+  });
+
   it('stays within its width, whatever the labels and numbers', () => {
     const name = fc.string({ unit: 'grapheme', maxLength: 60 });
     const number = fc.oneof(
