@@ -54,7 +54,7 @@ function unexplained({ athlete, tablesAlone, anglesDeg }: Results): string {
 /** What stands on weak ground when the target is not the knee extensors. */
 function borrowed({ question }: Results): string[] {
   const { weak }: Action = actions[question.action];
-  const fitted = `How fast and how far ${question.action} gains was not fitted: the coefficients of knee extension are used, on a scale from short to long muscle.`;
+  const fitted = `Most studies behind the coefficients trained the knee extensors: ${question.action} is taken to gain by the same ones, on a scale from short to long muscle.`;
   return weak === undefined ? [fitted] : [fitted, `Weak ground: ${weak}.`];
 }
 

@@ -1,7 +1,7 @@
 import type { ProgramResult, Results } from '../run.ts';
 import { type ActionName, actionNames, actions } from '../tables/actions.ts';
 import type { Block, Section } from './report.ts';
-import { setsByAngle } from './setsByAngle.ts';
+import { setsByAngle, setsByMuscle } from './setsByAngle.ts';
 import { rangeDegrees, rangeText, signedPercent } from './words.ts';
 
 /** Programs drawn in one chart: more curves than this cannot be told apart. */
@@ -34,6 +34,7 @@ export function calendarSection(results: Results): Section {
       setsTable(programs, results.question.action),
       { kind: 'text', text: howToRead(programs) },
       ...setsByAngle(programs.slice(0, drawn), results.question),
+      ...setsByMuscle(programs),
     ],
   };
 }

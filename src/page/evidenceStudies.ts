@@ -115,9 +115,8 @@ export function directionSection({ studies }: EvidenceResults): Section {
 
 /** Where a value stands above although the model lacks what the study is about. */
 const notToldApart: readonly string[] = [
-  'Muscles other than the knee extensors grow evenly and as one group: heads, places along the muscle and muscles over two joints at different lengths (Maeo 2021 and 2023, Kinoshita 2023, Zabaleta-Korta 2023, Goto 2019) differ only by what the lift asks.',
-  'Their fibres lengthen, but their torque curves do not follow: the strongest angle of knee flexion moves by drive alone (Brughelli 2010, Aquino 2010).',
-  'The strongest angle of the knee extensors moves the right way and too little: 1 to 2° where 6 to 10° were found.',
+  'Muscles other than the knee extensors grow evenly along their length (places in Maeo 2021, Sato 2021, Zabaleta-Korta 2023), and what the shoulder does to the length of biceps and triceps is not known to the model (Maeo 2023, Zabaleta-Korta 2023, Goto 2019).',
+  'The strongest angle moves the right way and too little: 1 to 2° at the knee extensors where 6 to 10° were found, less than one at the knee flexors (Brughelli 2010, Aquino 2010). Fibres as long as measured would move it by up to 4° if they acted in full; the studies of strength and size give them a third of that.',
   'Set speeds gain as moving work does, whatever the speed; age does not enter (Reeves 2004 and 2009).',
 ];
 

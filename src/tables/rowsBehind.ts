@@ -3,6 +3,7 @@ import { adaptation, largestGain } from './adaptation.ts';
 import { chainMassSource, rubberModulus } from './chainsAndBands.ts';
 import { fastestTurnDeg, hillCurvature } from './forceVelocity.ts';
 import { liftingStrength, loweringStrength } from './movingStrength.ts';
+import { fibreGear } from './muscleRow.ts';
 import {
   activeShortening,
   kneeExtensorTendonArm,
@@ -77,12 +78,18 @@ export const kneeMuscleRows: readonly TableRow[] = [
   row('fibre shortening when active', activeShortening),
 ];
 
-/** Tables behind what all muscles together can give. */
+/** Tables behind what all muscles together can give, and behind what a change of one is worth. */
 export const muscleRows: readonly TableRow[] = [
   row('fibre lengths and pennation', {
     source: 'Ward 2009, Clin Orthop 467:1074; arm muscles Holzbaur 2005, Ann Biomed Eng 33:829',
     known: 'recalled',
   }),
+  row('tendon levers of hip, ankle and hamstrings', {
+    source:
+      'Dostal 1986, Phys Ther 66:351; Hawkins and Hull 1990, J Biomech 23:487; Grieve 1978; ranges after Spoor and van Leeuwen 1992 (read)',
+    known: 'recalled',
+  }),
+  single('share of the stretch that fibres take', fibreGear),
   single('force per area', specificTension),
   row('length–tension corners', sarcomereCorners),
   single('share the will can use', neuralDrive.trained),
@@ -127,7 +134,7 @@ export const adaptationRows = {
   ],
   series: [
     coefficient('seriesLong', 'largest lengthening of fibres'),
-    coefficient('seriesLowering', 'worth of lowering at any length'),
+    coefficient('seriesLowering', 'worth of being drawn out at any length'),
     coefficient('seriesShort', 'largest shortening of fibres'),
     coefficient('seriesEffect', 'share of measured length that moves torque'),
     coefficient('seriesHalfDose', 'dose that fills half of either'),

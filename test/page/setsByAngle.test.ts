@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { toRadians } from '../../src/numeric/degrees.ts';
 import { drawHeatMap } from '../../src/page/heatMap.ts';
 import type { Block } from '../../src/page/report.ts';
-import { setsByAngle } from '../../src/page/setsByAngle.ts';
+import { setsByAngle, setsByMuscle } from '../../src/page/setsByAngle.ts';
 
 const range = (fromDeg: number, toDeg: number) => ({
   from: toRadians(fromDeg),
@@ -151,5 +151,31 @@ describe('sets by angle over the weeks', () => {
       expect(lines.length).toBeLessThanOrEqual((width < 80 ? 4 : 2) * 4 + 3);
       expect(lines.join('\n').length).toBeLessThanOrEqual(1500);
     }
+  });
+
+  it('by muscle are a map of the first program, of those that work for the target', () => {
+    const season = program('season', [
+      { sets: [2, 4], weeks: 2 },
+      { sets: [0, 0], weeks: 1 },
+    ]);
+    const named = (sets: readonly number[]) => ({ vastus: sets[0] ?? 0, rectus: sets[1] ?? 0 });
+    const weekly = season.weekly.map((week) => ({
+      ...week,
+      hardSetsByMuscle: named(week.hardSetsByBand),
+    }));
+    const blocks = setsByMuscle([{ ...season, weekly }, season]);
+    expect(maps(blocks)).toEqual([
+      {
+        rows: ['vastus', 'rectus'],
+        columns: ['1–2', '3'],
+        values: [
+          [2, 0],
+          [4, 0],
+        ],
+        amounts: { most: 4, decimals: 1, none: 'no work' },
+      },
+    ]);
+    // Without muscles in the tables there is nothing to tell apart.
+    expect(setsByMuscle([season])).toEqual([]);
   });
 });

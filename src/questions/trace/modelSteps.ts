@@ -8,6 +8,7 @@ import {
   kneeMuscleRows,
   liftingRow,
   loweringRow,
+  muscleRows,
   type TableRow,
 } from '../../tables/rowsBehind.ts';
 import { bodyNode, curveNode, owned, strengthNode, testNodes } from './athleteNodes.ts';
@@ -126,7 +127,7 @@ function forecastNode(name: string, known: Tracing): TraceNode {
       cause('regional growth', adaptationRows.growth),
       cause('sarcomeres in series', adaptationRows.series),
       ...[...adaptationRows.all, loweringRow].map(tableNode),
-      ...(isKnee ? kneeMuscleRows : []).map(tableNode),
+      ...(isKnee ? kneeMuscleRows : muscleRows).map(tableNode),
       ...known.input(owned(known, 'training')),
       ...known.input(owned(known, 'response')),
       step({ step: 'curve', action: results.question.action }),
