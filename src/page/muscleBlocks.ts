@@ -5,7 +5,7 @@ import { signedPercent } from './words.ts';
 
 /** What becomes of the target's muscles themselves: sets, growth by region, fibre length. */
 export function muscleBlocks({ question, ranking }: Results): Block[] {
-  const { muscles, joint } = actions[question.action];
+  const { muscles } = actions[question.action];
   const [best, ...others] = ranking.map(({ program }) => program);
   if (!best) return [];
   if (!best.muscles.some(({ isKnown }) => isKnown))
@@ -19,7 +19,7 @@ export function muscleBlocks({ question, ranking }: Results): Block[] {
   return [
     {
       kind: 'text',
-      text: `What becomes of the muscles that work for ${question.action} themselves: effective sets a week (hard sets counted by how much of its force the muscle gives), size near the upper and the lower end, fibre length.${more(ranking.length)} Only the knee extensors are taken to grow differently along their length; what the tables of muscles at the ${joint} say is in large part recalled.`,
+      text: `What becomes of the muscles that work for ${question.action}: effective sets a week (hard sets counted by how much of its force the muscle gives), size${question.action === 'knee extension' ? ' near its upper and its lower end' : ', even along the muscle'}, fibre length.${more(ranking.length)}`,
     },
     ...programs.flatMap((program) => table(program)),
   ];
@@ -30,22 +30,21 @@ const shown = 2;
 
 const more = (count: number) => (count > shown ? ` The first ${shown} programs are shown.` : '');
 
-function table(program: ProgramResult): Block[] {
+/** One row a muscle; size near both ends only where they differ. */
+function table({ name: program, muscles }: ProgramResult): Block[] {
   const right = (head: string) => ({ head, align: 'right' as const });
+  const isEven = muscles.every(({ proximal, distal }) => proximal === distal);
+  const sizes = isEven ? ['size'] : ['size, upper', 'lower'];
   return [
     {
       kind: 'table',
-      columns: [
-        { head: program.name, align: 'left' },
-        right('sets'),
-        right('upper'),
-        right('lower'),
-        right('fibres'),
-      ],
-      rows: program.muscles.map(({ name, hardSets, proximal, distal, fibre }) => [
+      columns: [{ head: program, align: 'left' }, ...['sets', ...sizes, 'fibres'].map(right)],
+      rows: muscles.map(({ name, hardSets, proximal, distal, fibre }) => [
         name,
         hardSets.toFixed(1),
-        ...[proximal, distal, fibre].map((change) => signedPercent(change, 1)),
+        ...[...(isEven ? [proximal] : [proximal, distal]), fibre].map((change) =>
+          signedPercent(change, 1),
+        ),
       ]),
     },
   ];
