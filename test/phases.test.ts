@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fullReport } from '../src/page/fullReport.ts';
 import { renderMarkdown } from '../src/page/markdown.ts';
 import { resultsJson } from '../src/page/resultsJson.ts';
+import { fibreChange, unchangedMuscle } from '../src/physiology/muscleChange.ts';
 import { run } from '../src/run.ts';
 import { placeOfMuscle } from '../src/tables/trainedMuscles.ts';
 
@@ -199,13 +200,10 @@ describe('muscles under Why', () => {
   it('show sets, growth by region and fibre length of the state trained', async () => {
     const { ranking, ...results } = await resultsOf(file(season));
     const vastus = placeOfMuscle('vastus lateralis');
-    const {
-      lengthened = 0,
-      shortened = 0,
-      growth = [],
-    } = ranking[0]?.program.state.changes.muscles[vastus] ?? {};
+    const change = ranking[0]?.program.state.changes.muscles[vastus] ?? unchangedMuscle;
+    const { growth } = change;
     const percent = (share: number) => `${share >= 0 ? '+' : ''}${(100 * share).toFixed(1)} %`;
-    const row = [...growth, lengthened - shortened].map(percent).join(' | ');
+    const row = [...growth, fibreChange(change)].map(percent).join(' | ');
     expect(Math.min(...growth)).toBeGreaterThan(0.01);
     const report = renderMarkdown(fullReport({ ranking, ...results })).replace(/ +/g, ' ');
     const start = report.indexOf('| vastus lateralis |');

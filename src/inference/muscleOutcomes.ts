@@ -1,5 +1,5 @@
 import { agonistPlaces } from '../physiology/agonists.ts';
-import { unchangedMuscle } from '../physiology/muscleChange.ts';
+import { fibreChange, unchangedMuscle } from '../physiology/muscleChange.ts';
 import type { TrainedState } from '../physiology/trainedState.ts';
 import type { WeekDose } from '../physiology/weekOfWork.ts';
 import type { ActionName } from '../tables/actions.ts';
@@ -27,8 +27,8 @@ export function muscleOutcomes(
   return agonistPlaces(action).flatMap((place) => {
     const muscle = trainedMuscles[place];
     if (!muscle) return [];
-    const { growth, lengthened, shortened } = changes.muscles[place] ?? unchangedMuscle;
-    const [proximal = 0, distal = 0] = growth;
+    const change = changes.muscles[place] ?? unchangedMuscle;
+    const [proximal = 0, distal = 0] = change.growth;
     const sets = weeks.reduce((sum, { muscles }) => sum + (muscles[place]?.all ?? 0), 0);
     return [
       {
@@ -37,7 +37,7 @@ export function muscleOutcomes(
         hardSets: sets / Math.max(weeks.length, 1),
         proximal,
         distal,
-        fibre: lengthened - shortened,
+        fibre: fibreChange(change),
       },
     ];
   });

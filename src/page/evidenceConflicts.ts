@@ -23,7 +23,7 @@ const conflicts: readonly {
   },
   {
     words:
-      'Gain in the own range of those who train a part of it, against those who train the whole: larger in Rhea, Kubo, Bloomquist and Hartmann, smaller in Pallarés (half squats) and Martínez-Cava (bench press). The model takes the side of Rhea, Bloomquist and Hartmann; in the other three it finds the two groups nearly alike.',
+      'Gain in the own range of those who train a part of it, against those who train the whole: larger in Rhea, Kubo, Bloomquist and Hartmann, smaller in Pallarés (half squats) and Martínez-Cava (bench press). The model takes the side of the first four, in Kubo by a point or two; in Pallarés and Martínez-Cava it finds the two groups nearly alike.',
     keys: [
       ['rhea-2016', 'quarter squat', 'single, back squat 0–60°'],
       ['rhea-2016', 'full squat', 'single, back squat 0–60°'],
@@ -61,7 +61,7 @@ const conflicts: readonly {
   },
   {
     words:
-      'Fibre length and strength: fibres grew by a quarter in McMahon’s long-range group and not at all in Alegre’s, whose strongest angle moved most. The model lengthens fibres by lowering and by work at long length, and lets less than half of that move torque: near McMahon’s fibres, far below Alegre’s shift.',
+      'Fibre length and strength: fibres grew by a quarter in McMahon’s long-range group and not at all in Alegre’s, whose strongest angle moved most. The model lengthens fibres by lowering and by work at long length, and lets two fifths of what long work adds and a fifth of what lowering adds move torque (after Nordic lowering Pincheira found longer sarcomeres, not more of them): below McMahon’s fibres, far below Alegre’s shift.',
     keys: [
       ['mcmahon-2014', 'long range', 'fibre length, vastus lateralis'],
       ['alegre-2014', 'holds at 90 degrees', 'strongest angle, knee extension'],

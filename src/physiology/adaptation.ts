@@ -3,11 +3,11 @@ import type { ActionName } from '../tables/actions.ts';
 import { type Coefficients, largestGain } from '../tables/adaptation.ts';
 import { regions } from '../tables/quadriceps.ts';
 import type { TrainedMuscle } from '../tables/trainedMuscles.ts';
-import { agonistPlaces, sizeRatio } from './agonists.ts';
+import { type Acting, agonistPlaces, sizeRatio } from './agonists.ts';
 import type { Athlete } from './athlete.ts';
 import type { Contraction, DriveDose } from './dose.ts';
 import { driveSpread } from './driveSpread.ts';
-import { type MuscleChange, unchangedMuscle } from './muscleChange.ts';
+import { actingFibre, type MuscleChange, unchangedMuscle } from './muscleChange.ts';
 import type { MuscleDose } from './muscleWork.ts';
 
 /** Filled share (0 to 1) of the neural gain of an action by angle, per contraction trained. */
@@ -119,6 +119,7 @@ export function muscleLater(
   return {
     growth: change.growth.map((g, r) => toward(g, goal.growth[r] ?? 0, c.growthWeeks)),
     lengthened: toward(change.lengthened, goal.lengthened, c.seriesWeeks),
+    drawn: toward(change.drawn, goal.drawn, c.seriesWeeks),
     shortened: toward(change.shortened, goal.shortened, c.growthWeeks),
   };
 }
@@ -144,11 +145,14 @@ function muscleGoal({ home, row }: TrainedMuscle, dose: MuscleDose, c: Coefficie
   const grown = (tilt: number) => c.growthAmplitude * filled(grownDose(tilt), c.growthHalfDose);
   const tilt = home === 'knee extension' ? c.growthDistalTilt : 0;
   const growth = tilt === 0 ? regions.names.map(() => grown(0)) : [grown(-tilt), grown(tilt)];
-  if (!row) return { growth, lengthened: 0, shortened: 0 };
+  if (!row) return { ...unchangedMuscle, growth };
   const short = long - length;
+  const lowering = c.seriesLowering * drawn;
+  const added = c.seriesLong / (long + lowering + c.seriesHalfDose);
   return {
     growth,
-    lengthened: c.seriesLong * filled(long + c.seriesLowering * drawn, c.seriesHalfDose),
+    lengthened: added * long,
+    drawn: added * lowering,
     shortened: c.seriesShort * (short / all) * filled(grownDose(0), c.growthHalfDose),
   };
 }
@@ -159,7 +163,8 @@ function muscleGoal({ home, row }: TrainedMuscle, dose: MuscleDose, c: Coefficie
  * (1 + drive gain) times the muscles' changed over unchanged torque, never above the largest gain
  * seen in a group. The drive gain is the amplitude times the filled share; work of the other
  * contraction passes only part of its share and only into what is still unfilled. Fibre length acts
- * by a share of what is measured: fascicles seen by ultrasound grow more than torque moves.
+ * by a share of what is measured: fascicles seen by ultrasound grow more than torque moves, and
+ * those grown by lowering may have as many sarcomeres as before (Pincheira 2022, abstract).
  *
  * @param counted mechanisms to include, for splitting a gain between them
  */
@@ -171,7 +176,7 @@ export function torqueRatio(
   counted: ReadonlySet<Mechanism> = all,
 ): number[] {
   const other: Contraction = test === 'dynamic' ? 'isometric' : 'dynamic';
-  const acting = muscles.map((change) => counts(change, counted, c.seriesEffect));
+  const acting = muscles.map((change) => counts(change, counted, c));
   const { [test]: same, [other]: across } = drive[action];
   return gridDeg.map((_, i) => {
     const own = same[i] ?? 0;
@@ -184,16 +189,9 @@ export function torqueRatio(
 const all: ReadonlySet<Mechanism> = new Set(mechanisms);
 
 /** What of a muscle's change acts on torque. */
-function counts(
-  change: MuscleChange,
-  counted: ReadonlySet<Mechanism>,
-  effect: number,
-): MuscleChange {
-  if (change === unchangedMuscle) return change;
-  const isSeries = counted.has('sarcomeres in series');
+function counts(change: MuscleChange, counted: ReadonlySet<Mechanism>, c: Coefficients): Acting {
   return {
     growth: counted.has('regional growth') ? change.growth : unchangedMuscle.growth,
-    lengthened: isSeries ? effect * change.lengthened : 0,
-    shortened: isSeries ? effect * change.shortened : 0,
+    fibre: counted.has('sarcomeres in series') ? actingFibre(change, c) : 0,
   };
 }

@@ -5,7 +5,7 @@ import type { Muscle, MuscleJoint, MusclePosture } from '../tables/muscleRow.ts'
 import { trainedMuscles } from '../tables/trainedMuscles.ts';
 import { armGrowth } from './armGrowth.ts';
 import { lengthTension } from './lengthTension.ts';
-import { type MuscleChange, meanGrowth } from './muscleChange.ts';
+import { meanGrowth } from './muscleChange.ts';
 import { livingArea, operatingLength, regionLevers, tendonArmAt } from './muscleGeometry.ts';
 
 /** A muscle that works for an action, over the angles of the action's joint in its test posture. */
@@ -19,6 +19,12 @@ interface Agonist {
   readonly length: OverAngles;
   /** Share of the area times relative lever, one list a region; over the regions they sum to 1. */
   readonly levers: readonly OverAngles[];
+}
+
+/** What of a muscle's change acts on torque: added area by region, added fibre length; shares. */
+export interface Acting {
+  readonly growth: readonly number[];
+  readonly fibre: number;
 }
 
 interface Agonists {
@@ -43,15 +49,11 @@ export function tableTorque(action: ActionName): OverAngles {
  * Torque of an action's muscles after over before training at a place of the angle grid.
  *
  * T = Σ_muscles area · cos(pennation) · arm · f(l) · Σ_regions share·lever·(1 + growth), with the
- * fibre length l = l before / (1 + lengthened − shortened) and the arm grown with the area. 1 where
+ * fibre length l = l before / (1 + fibre) and the arm grown with the area. 1 where
  * the tables' muscles have no torque. Left out: passive tension (no number read), slowing by
  * velocity.
  */
-export function sizeRatio(
-  action: ActionName,
-  changes: readonly MuscleChange[],
-  grid: number,
-): number {
+export function sizeRatio(action: ActionName, changes: readonly Acting[], grid: number): number {
   const { all, before } = agonistsOf(action);
   let after = 0;
   for (const agonist of all) {
@@ -64,17 +66,16 @@ export function sizeRatio(
 
 function changedTorque(
   { home, strength, length, levers }: Agonist,
-  change: MuscleChange,
+  { growth, fibre }: Acting,
   grid: number,
 ): number {
   const best = strength[grid] as number;
   if (best === 0) return 0;
-  const fibre = 1 + change.lengthened - change.shortened;
-  const force = lengthTension((length[grid] as number) / fibre);
+  const force = lengthTension((length[grid] as number) / (1 + fibre));
   let sized = 0;
   for (let r = 0; r < levers.length; r++)
-    sized += ((levers[r] as OverAngles)[grid] as number) * (1 + (change.growth[r] ?? 0));
-  return best * force * sized * (1 + armGrowth(home, meanGrowth(change)));
+    sized += ((levers[r] as OverAngles)[grid] as number) * (1 + (growth[r] ?? 0));
+  return best * force * sized * (1 + armGrowth(home, meanGrowth({ growth })));
 }
 
 function agonistsOf(action: ActionName): Agonists {

@@ -93,6 +93,13 @@ export const adaptationPriors = {
     'fascicles +10 % without a clear shift in some groups, a clear shift with none in others (Alegre 2014); size is a judgement',
     1,
   ),
+  loweringEffect: row(
+    0.25,
+    'share',
+    0.6,
+    'after Nordic lowering sarcomeres were longer, not more (Pincheira 2022, abstract); lowering shifts the strongest angle (Brughelli 2010); size is a judgement',
+    1,
+  ),
   seriesHalfDose: row(5, sets, 0.4, 'taken as that of growth'),
   seriesWeeks: row(4, 'weeks', 0.25, 'no more after five weeks (Blazevich 2007)'),
   transferAcross: row(

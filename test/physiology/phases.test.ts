@@ -50,8 +50,8 @@ describe('phases of a block', () => {
     const { changes, practice } = trained(phase(5, []), phase(5, []));
     for (const { dynamic, isometric } of Object.values(changes.drive))
       expect([...dynamic, ...isometric].every((share) => share === 0)).toBe(true);
-    for (const { growth, lengthened, shortened } of changes.muscles)
-      expect([...growth, lengthened, shortened].every((x) => x === 0)).toBe(true);
+    for (const { growth, lengthened, drawn, shortened } of changes.muscles)
+      expect([...growth, lengthened, drawn, shortened].every((x) => x === 0)).toBe(true);
     expect(practice).toEqual({});
   });
 
@@ -81,7 +81,7 @@ describe('phases of a block', () => {
       const first = before.muscles[i] ?? unchangedMuscle;
       compare(muscle.growth, first.growth, growth);
       compare([muscle.shortened], [first.shortened], growth);
-      compare([muscle.lengthened], [first.lengthened], series);
+      compare([muscle.lengthened, muscle.drawn], [first.lengthened, first.drawn], series);
     });
     const vastus = before.muscles[placeOfMuscle('vastus lateralis')];
     expect(vastus?.growth[0]).toBeGreaterThan(0);

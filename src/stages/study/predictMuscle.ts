@@ -1,6 +1,6 @@
 import type { Outcome } from '../../notebook/study/study.ts';
 import { armGrowth } from '../../physiology/armGrowth.ts';
-import type { MuscleChange } from '../../physiology/muscleChange.ts';
+import { actingFibre, fibreChange, type MuscleChange } from '../../physiology/muscleChange.ts';
 import { muscles } from '../../tables/muscles.ts';
 import { regions } from '../../tables/quadriceps.ts';
 import { placeOfMuscle, trainedMuscles } from '../../tables/trainedMuscles.ts';
@@ -37,12 +37,11 @@ function ofOne(outcome: MuscleOutcome, name: string, { state, coefficients }: Tr
   const place = placeOfMuscle(name);
   const [muscle, change] = [trainedMuscles[place], state.changes.muscles[place]];
   if (!muscle || !change) return { because: `the model does not train the ${name}` };
-  const fibre = change.lengthened - change.shortened;
   const grown = growthAt(change, placeOf(outcome));
   if (outcome.kind === 'arm') return { change: armGrowth(muscle.home, grown) };
-  if (outcome.kind === 'fibres') return { change: fibre };
+  if (outcome.kind === 'fibres') return { change: fibreChange(change) };
   if (outcome.measure === 'physiological area') return { change: grown };
-  return { change: (1 + grown) * (1 + coefficients.seriesEffect * fibre) - 1 };
+  return { change: (1 + grown) * (1 + actingFibre(change, coefficients)) - 1 };
 }
 
 /** Where along the muscle it was measured, 0 at the upper end; undefined: all of it. */
