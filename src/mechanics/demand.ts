@@ -35,6 +35,10 @@ export function demandOf(
   rig: Rig = noRig,
 ): (leading: number) => Demand | Impossible {
   const stance = new Stance(lift, body, load, rig);
+  // Joints of the chain without a rule stay straight, which muscles over two joints need told.
+  const straight = Object.fromEntries(
+    lift.chain.flatMap(({ joint }) => (joint === 'hinge' ? [] : [[joint, 0]])),
+  );
   return (leading) => {
     const held = stance.posture(leading);
     if ('impossible' in held) return held;
@@ -43,7 +47,7 @@ export function demandOf(
     if (lift.resistance.kind === 'machine torque')
       whole[lift.leading] =
         (whole[lift.leading] ?? 0) + machineTorque(lift.resistance.arm, load, leading, rig);
-    return { angles: held.angles, torques: oneSide(whole, lift) };
+    return { angles: { ...straight, ...held.angles }, torques: oneSide(whole, lift) };
   };
 }
 

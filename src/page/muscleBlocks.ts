@@ -16,12 +16,15 @@ export function muscleBlocks({ question, ranking }: Results): Block[] {
       },
     ];
   const programs = [best, ...others].slice(0, shown);
+  const isEven = programs.every((program) =>
+    program.muscles.every(({ proximal, distal }) => proximal === distal),
+  );
   return [
     {
       kind: 'text',
-      text: `What becomes of the muscles that work for ${question.action}: effective sets a week (hard sets counted by how much of its force the muscle gives), size${question.action === 'knee extension' ? ' near its upper and its lower end' : ', even along the muscle'}, fibre length.${more(ranking.length)}`,
+      text: `What becomes of the muscles that work for ${question.action}: effective sets a week (hard sets counted by how much of its force the muscle gives), size${isEven ? ', even along the muscle' : ' near its upper and its lower end'}, fibre length.${more(ranking.length)}`,
     },
-    ...programs.flatMap((program) => table(program)),
+    ...programs.map((program) => table(program, isEven)),
   ];
 }
 
@@ -31,21 +34,18 @@ const shown = 2;
 const more = (count: number) => (count > shown ? ` The first ${shown} programs are shown.` : '');
 
 /** One row a muscle; size near both ends only where they differ. */
-function table({ name: program, muscles }: ProgramResult): Block[] {
+function table({ name: program, muscles }: ProgramResult, isEven: boolean): Block {
   const right = (head: string) => ({ head, align: 'right' as const });
-  const isEven = muscles.every(({ proximal, distal }) => proximal === distal);
   const sizes = isEven ? ['size'] : ['size, upper', 'lower'];
-  return [
-    {
-      kind: 'table',
-      columns: [{ head: program, align: 'left' }, ...['sets', ...sizes, 'fibres'].map(right)],
-      rows: muscles.map(({ name, hardSets, proximal, distal, fibre }) => [
-        name,
-        hardSets.toFixed(1),
-        ...[...(isEven ? [proximal] : [proximal, distal]), fibre].map((change) =>
-          signedPercent(change, 1),
-        ),
-      ]),
-    },
-  ];
+  return {
+    kind: 'table',
+    columns: [{ head: program, align: 'left' }, ...['sets', ...sizes, 'fibres'].map(right)],
+    rows: muscles.map(({ name, hardSets, proximal, distal, fibre }) => [
+      name,
+      hardSets.toFixed(1),
+      ...[...(isEven ? [proximal] : [proximal, distal]), fibre].map((change) =>
+        signedPercent(change, 1),
+      ),
+    ]),
+  };
 }

@@ -54,7 +54,7 @@ export function setsByMuscle([first]: readonly Shown[]): Block[] {
   return [
     {
       kind: 'text',
-      text: 'The same by muscle, for the first program; a set counts by the force that the muscle gives, wherever it lands.',
+      text: 'Sets of each muscle in the first program, counted by the force that it gives; they do not add up to those by angle.',
     },
     ...setsMaps([{ ...first, rows, weekly }], {
       item: (sets, name) => `${sets} of the ${name}`,

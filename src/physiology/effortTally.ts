@@ -8,8 +8,8 @@ const count = 2 * slices + 1;
  * Amounts of work by effort, so that their sum weighed by any power of effort can be told later.
  *
  * An amount at an effort e is split over the three nearest slices so that Σ amount, Σ amount·e and
- * Σ amount·e² stay (Lagrange's weights); Σ amount·e^p is then off by less than 1e-6 of the amount
- * for p from 1 to 3.
+ * Σ amount·e² stay (Lagrange's weights). Σ amount·e^p is then off by h³/(9√3)·|p(p−1)(p−2)|·e^(p−3)
+ * of the amount, h the slice: for p from 1 to 3 less than 2e-5 from e = 0.05 upward, 3e-4 below.
  */
 export class EffortTally {
   private readonly amounts = new Float64Array(count);

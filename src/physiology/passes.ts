@@ -26,6 +26,14 @@ export function passEffort({ left, lowering }: Pass, fresh: number): number {
   return Math.min(fresh / left / (lowering ? loweringStrength.value : 1), 1);
 }
 
+/**
+ * Torque of the same pass over the best in a hold, which the fibres carry whatever the will; a muscle
+ * that lowers carries no more than its strength while lowering.
+ */
+export function passTension({ left, lowering }: Pass, fresh: number): number {
+  return Math.min(fresh / left, lowering ? loweringStrength.value : 1);
+}
+
 /** Moments of work of one action in passes. */
 export function momentsOf(action: ActionName, passes: readonly Pass[]): Moment[] {
   return passes.map((pass) => ({

@@ -1,4 +1,5 @@
 import { atAngle, gridDeg } from '../mechanics/angleGrid.ts';
+import type { Demand } from '../mechanics/demand.ts';
 import type { Lift } from '../mechanics/lift.ts';
 import { type ActionName, byAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
@@ -16,7 +17,8 @@ import {
 import type { Sample } from './exercise.ts';
 import { drawnOut, muscleScales, shortOrLong, testPosture } from './muscleScales.ts';
 import { type MuscleDose, MuscleWork } from './muscleWork.ts';
-import { actionsAsked, momentsOf, type Pass, passEffort } from './passes.ts';
+import { actionsAsked, momentsOf, type Pass, passTension } from './passes.ts';
+import { workedAlone } from './workedAlone.ts';
 
 /** What a week's work counts. */
 export interface WeekDose {
@@ -46,7 +48,7 @@ export class WeekOfWork {
     this.athlete = athlete;
   }
 
-  /** Work of one joint by itself: all its muscles at the same effort, its neighbours as in a test. */
+  /** Work of one joint by itself, its neighbours as in a test. */
   addAlone(
     action: ActionName,
     moments: readonly Moment[],
@@ -54,20 +56,19 @@ export class WeekOfWork {
     contraction: Contraction,
   ): void {
     this.driveOf(action)[contraction].add(moments, times);
-    for (const { angle, seconds, effort, tension = effort, yielded } of moments) {
-      const posture = testPosture(action, angle);
-      const at = muscleScales(posture);
-      const ends = yielded ? [angle - yielded / 2, angle + yielded / 2] : [angle, angle];
-      const [one, other] = ends.map((end) => muscleScales(testPosture(action, end))) as [
-        Scales,
-        Scales,
-      ];
+    for (const { angle, seconds, effort, tension = effort, yielded = 0 } of moments) {
+      if (effort === 0) continue;
+      const { asked, effortOf } = workedAlone(this.athlete, action, angle, effort);
+      const at = muscleScales(asked.angles);
+      const [one, other] = [angle - yielded / 2, angle + yielded / 2].map((end) =>
+        muscleScales(testPosture(action, end)),
+      ) as [Scales, Scales];
       for (const place of agonistPlaces(action)) {
-        const possible = this.possibleTension(place, posture);
+        const carried = ((effortOf(place) * tension) / effort) * this.possibleTension(place, asked);
         const drawn = Math.max(drawnOut(one, other, place), drawnOut(other, one, place));
         const x = shortOrLong(at[place] ?? 0);
         const sets = (times * seconds) / hardSetSeconds;
-        this.muscleAt(place).add(tension * possible, x, sets, times * drawn);
+        this.muscleAt(place).add(carried, x, sets, times * drawn);
       }
     }
   }
@@ -94,17 +95,20 @@ export class WeekOfWork {
     for (let place = 0; place < trainedMuscles.length; place++) {
       const fresh = freshEffort(place, posture);
       if (fresh <= nothing) continue;
-      const tension = passEffort(pass, fresh) * this.possibleTension(place, posture.asked.angles);
+      const tension = passTension(pass, fresh) * this.possibleTension(place, posture.asked);
       // Neighbours are two steps apart, and each step is counted at both of its ends.
       const drawn = drawnOut(from, to, place) / 2;
       this.muscleAt(place).add(tension, shortOrLong(at[place] ?? 0), sets, times * drawn);
     }
   }
 
-  /** Fibre tension possible in a posture over its largest; known for the knee extensors alone. */
-  private possibleTension(place: number, angles: Sample['asked']['angles']): number {
+  /**
+   * Fibre tension possible in a posture over its largest; known for the knee extensors where they
+   * extend the knee (the rectus femoris at the hip alone counts by its effort).
+   */
+  private possibleTension(place: number, { angles, torques }: Demand): number {
     const home = trainedMuscles[place]?.home;
-    if (home !== 'knee extension') return 1;
+    if (home !== 'knee extension' || (torques.knee ?? 0) <= 0) return 1;
     return atAngle(this.athlete.groups[home].tension, angles.knee ?? 0);
   }
 

@@ -151,15 +151,15 @@ describe('a moment’s tension', () => {
     expect(collect(moments.map((m) => ({ ...m, tension: m.effort })))).toEqual(collect(moments));
   });
 
-  it('a dose by hand: 24 s at effort 0.75 on a grid point is one set, times 0.75 s to its powers', () => {
+  it('a dose by hand: 24 s of all effort on a grid point is one set, times s to its power; of fibres at half of their most 0.5 to its own', () => {
     const s = knee.tension[gridDeg.indexOf(60)] ?? 0;
     const week = new WeekOfWork(person);
-    // Fibres at half of their most; efforts and tensions stand on slices, where powers are exact.
-    const moment = { angle: toRadians(60), seconds: 24, effort: 0.75, tension: 0.5 / s };
+    // Efforts and tensions stand on slices, where powers are exact.
+    const moment = { angle: toRadians(60), seconds: 24, effort: 1, tension: 0.5 / s };
     week.addAlone('knee extension', [moment], 1, 'dynamic');
     const { drive, tension, muscle } = kneeDose(week.dose(c));
     expect(drive.dynamic[gridDeg.indexOf(60)]).toBeCloseTo(
-      (0.75 * s ** c.driveTensionPower) ** c.driveEffortPower,
+      (s ** c.driveTensionPower) ** c.driveEffortPower,
       9,
     );
     expect(tension).toBeCloseTo(0.5 ** c.growthTensionPower, 9);

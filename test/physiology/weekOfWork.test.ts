@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { gridDeg } from '../../src/mechanics/angleGrid.ts';
 import { toRadians } from '../../src/numeric/degrees.ts';
 import { agonistPlaces, sizeRatio } from '../../src/physiology/agonists.ts';
-import type { LiftExercise } from '../../src/physiology/exercise.ts';
+import { liftFactor } from '../../src/physiology/athlete.ts';
+import type { HoldExercise, LiftExercise } from '../../src/physiology/exercise.ts';
 import { heaviestLoad } from '../../src/physiology/heaviestLoad.ts';
 import type { IsokineticExercise } from '../../src/physiology/isokinetic.ts';
+import { lengthTension } from '../../src/physiology/lengthTension.ts';
+import { livingArea, muscleNamed, operatingLength } from '../../src/physiology/muscleGeometry.ts';
 import { muscleScales } from '../../src/physiology/muscleScales.ts';
 import type { MuscleDose } from '../../src/physiology/muscleWork.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
@@ -62,6 +66,50 @@ describe('the work of each muscle', () => {
     expect(Math.abs(lengthOf(seated('soleus')) - lengthOf(standing('soleus')))).toBeLessThan(0.3);
   });
 
+  it.each([
+    ['knee flexion', 'seated leg curl', 60],
+    ['knee extension', 'machine knee extension', 70],
+    ['ankle plantarflexion', 'leg-press calf raise', 0],
+  ] as const)(
+    'a hold of %s counts as the held lift of that joint, muscle by muscle: %s at %d°',
+    (action, name, deg) => {
+      const range = { lift: liftNamed(name), from: toRadians(deg), to: toRadians(deg) };
+      const load = heaviestLoad(
+        range,
+        man.body,
+        restingCapacity(man),
+        0.7 * liftFactor(man, range),
+      ).load;
+      const one = {
+        kind: 'hold',
+        at: toRadians(deg),
+        effort: 0.7,
+        sets: 1,
+        reps: 4,
+        seconds: 6,
+      } as const;
+      const doseOf = (exercise: HoldExercise) => {
+        const plan = { exercises: [exercise], progress: 0, deloads: [] };
+        return train(man, { weeks: 1, sessionsPerWeek: 1, ...plan }, c).firstWeek?.muscles ?? [];
+      };
+      const [alone, held] = [
+        doseOf({ ...one, of: { action } }),
+        doseOf({ ...one, of: { range, load } }),
+      ];
+      for (const place of agonistPlaces(action)) {
+        const other = held[place]?.all ?? 0;
+        expect(Math.abs((alone[place]?.all ?? 0) - other)).toBeLessThan(0.02 * other + 1e-3);
+      }
+    },
+  );
+
+  it('the Nordic works the hamstrings short, hips straight, where the seated curl works them long (geometry)', () => {
+    const nordic = setOf('Nordic lowering', 15, 90, { load: 0, heaviest: 0, lowerOnly: true });
+    expect(lengthOf(nordic('semimembranosus'))).toBeLessThan(-0.9);
+    expect(nordic('semimembranosus').drawn).toBeGreaterThan(0);
+    expect(lengthOf(setOf('seated leg curl', 5, 90)('semimembranosus'))).toBeGreaterThan(-0.5);
+  });
+
   it('lowering draws a muscle out by the range that it passes: ten of 110° are 10/12 sets at full tension', () => {
     // Holding strength throughout: the machine yields through the whole scale, from 0 to 110°.
     const exercise: IsokineticExercise = {
@@ -118,6 +166,26 @@ describe('torque of changed muscles', () => {
       if (action === 'elbow extension') expect(ratio).toBeGreaterThan(1.1);
       else expect(ratio).toBeCloseTo(1.1, 9);
     }
+  });
+
+  it('of one muscle counts by its part: soleus of the calf, foot square, knee straight (hand calculation from its rows)', () => {
+    const grown = placeOfMuscle('soleus');
+    const changes = all(0).map((change, i) =>
+      i === grown ? { ...change, growth: [0.2, 0.2] } : change,
+    );
+    const part = (name: string) => {
+      const muscle = muscleNamed(name);
+      const force = livingArea(muscle) * Math.cos(toRadians(muscle.pennation.value));
+      // All three pull at the same tendon: the arm cancels.
+      return force * lengthTension(operatingLength(muscle, { ankle: 0, knee: 0 }, 1));
+    };
+    const [soleus, medial, lateral] = [
+      'soleus',
+      'gastrocnemius medialis',
+      'gastrocnemius lateralis',
+    ].map(part) as [number, number, number];
+    const ratio = sizeRatio('ankle plantarflexion', changes, gridDeg.indexOf(0));
+    expect(ratio).toBeCloseTo(1 + (0.2 * soleus) / (soleus + medial + lateral), 9);
   });
 
   it('every trained muscle works for some action, and every action has one', () => {
