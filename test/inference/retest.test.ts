@@ -9,6 +9,7 @@ import { updatedAmplitude } from '../../src/inference/retest/updatedAmplitude.ts
 import type { Judged, NotJudged } from '../../src/inference/retest/verdict.ts';
 import { type RetestAsked, retest } from '../../src/inference/retest.ts';
 import { toRadians } from '../../src/numeric/degrees.ts';
+import { gainMiss } from '../../src/tables/adaptation.ts';
 import { testErrors, testKinds } from '../../src/tables/testError.ts';
 import { given, refusedAs, same } from './expectSame.ts';
 import { asked, day, exactly, knownError, range } from './tested.ts';
@@ -390,9 +391,9 @@ describe('what a retest says of the next forecast', () => {
     expect(found.evidence).toBe('weak');
   });
 
-  it('the model’s own miss makes it weaker: 0.25/(0.25 + 0.25 + 0.65²) (hand calculation)', () => {
+  it('the model’s own miss m makes it weaker: 0.25/(0.25 + 0.25 + m²) (hand calculation)', () => {
     const found = given(updatedAmplitude({ observed: 0.15, standardError: 0.05, predicted: 0.1 }));
-    expect(found.weight).toBeCloseTo(0.25 / (0.5 + 0.65 ** 2), 12);
+    expect(found.weight).toBeCloseTo(0.25 / (0.5 + gainMiss.value ** 2), 12);
   });
 
   it('refuses a forecast of almost nothing', () => {
