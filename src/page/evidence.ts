@@ -40,7 +40,7 @@ function kneeConflicts({ athlete, anglesDeg }: Results): string[] {
 
 /** Conflicts that touch any forecast. */
 const conflicts: readonly string[] = [
-  'Gain in the trained range: groups that squat a part of the range gained more in it than full squatters in four studies (Rhea 2016, Kubo 2019, Bloomquist 2013, Hartmann 2012), less in two (Pallarés 2020, Martínez-Cava 2019, the latter bench press). The model takes the side of three of the four; in the others it finds both groups nearly alike.',
+  'Gain in the trained range: groups that squat a part of the range gained more in it than full squatters in four studies (Rhea 2016, Kubo 2019, Bloomquist 2013, Hartmann 2012), less in two (Pallarés 2020, Martínez-Cava 2019, the latter bench press). The model takes the side of the four for short ranges; for half squats and the bench press it finds both groups nearly alike.',
   'Quarter squats and holds: Rhea 2016 found good transfer, Hartmann 2012 a loss of holding force at the trained angle. The model predicts no loss.',
   'Size of the local gain: activation was seen to rise 7 % while torque rose 30 % (Kubo 2010); the model’s “neural drive” holds both.',
   'Neural drive by angle: rising (Kubo 2004), falling (Babault 2003) or flat (Kooistra 2007) toward flexion: taken as flat.',

@@ -23,10 +23,12 @@ const conflicts: readonly {
   },
   {
     words:
-      'Gain in the own range of those who train a part of it, against those who train the whole: larger in Rhea, Kubo, Bloomquist and Hartmann, smaller in Pallarés (half squats) and Martínez-Cava (bench press). The model takes the side of the first four, in Kubo by a point or two; in Pallarés and Martínez-Cava it finds the two groups nearly alike.',
+      'Gain in the own range of those who train a part of it, against those who train the whole: larger in Rhea, Kubo, Bloomquist and Hartmann, smaller in Pallarés (half squats) and Martínez-Cava (bench press). The model takes the side of the first four where a quarter of the range was squatted; for half squats (Rhea, Kubo, Pallarés) and the bench press it finds the two groups nearly alike.',
     keys: [
       ['rhea-2016', 'quarter squat', 'single, back squat 0–60°'],
       ['rhea-2016', 'full squat', 'single, back squat 0–60°'],
+      ['rhea-2016', 'half squat', 'single, back squat 0–90°'],
+      ['rhea-2016', 'full squat', 'single, back squat 0–90°'],
       ['kubo-2019', 'half squat', 'single, back squat 0–90°'],
       ['kubo-2019', 'full squat', 'single, back squat 0–90°'],
       ['bloomquist-2013', 'shallow squat', 'single, back squat 0–60°'],

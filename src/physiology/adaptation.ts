@@ -129,9 +129,9 @@ export function muscleLater(
  *
  * Each set counts by the length x, −1 (short) to 1 (long), at which the muscle worked. Growth of a
  * region = G·D_r/(D_r + D50) with D_r = Σ dose·(1 + b·x)·(1 ± t·x): work anywhere adds. Fibre length
- * goes up by the long amplitude times D_l/(D_l + D50), D_l = Σ dose·max(x, 0) + w·(ranges drawn out):
- * what D_l without lowering would give is put down to length, the rest to lowering. It goes down by
- * the short amplitude times the share that short work has of all, filled like growth. Lengthening is
+ * goes up by S·D/(D + D50), once with D = Σ dose·max(x, 0) for work at long length and once with
+ * D = w·(ranges drawn out) for lowering, so that neither takes from the other. It goes down by the
+ * short amplitude times the share that short work has of all, filled like growth. Lengthening is
  * over in weeks (Blazevich 2007: no more after five); shortening is given the pace of growth, so that
  * it does not outrun it. The tilt t along the muscle is that of the knee extensors, others grow
  * evenly (sources conflict on where they lead); a muscle that the tables lack keeps its length.
@@ -147,12 +147,10 @@ function muscleGoal({ home, row }: TrainedMuscle, dose: MuscleDose, c: Coefficie
   const growth = tilt === 0 ? regions.names.map(() => grown(0)) : [grown(-tilt), grown(tilt)];
   if (!row) return { ...unchangedMuscle, growth };
   const short = long - length;
-  const lengthened = c.seriesLong * filled(long, c.seriesHalfDose);
-  const withLowering = filled(long + c.seriesLowering * drawn, c.seriesHalfDose);
   return {
     growth,
-    lengthened,
-    drawn: c.seriesLong * withLowering - lengthened,
+    lengthened: c.seriesLong * filled(long, c.seriesHalfDose),
+    drawn: c.seriesLong * filled(c.seriesLowering * drawn, c.seriesHalfDose),
     shortened: c.seriesShort * (short / all) * filled(grownDose(0), c.growthHalfDose),
   };
 }

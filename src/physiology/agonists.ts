@@ -4,9 +4,15 @@ import { type Action, type ActionName, actions } from '../tables/actions.ts';
 import type { Muscle, MuscleJoint, MusclePosture } from '../tables/muscleRow.ts';
 import { trainedMuscles } from '../tables/trainedMuscles.ts';
 import { armGrowth } from './armGrowth.ts';
-import { lengthTension } from './lengthTension.ts';
+import { lengthTension, lengthTensionSlope } from './lengthTension.ts';
 import { meanGrowth } from './muscleChange.ts';
-import { livingArea, operatingLength, regionLevers, tendonArmAt } from './muscleGeometry.ts';
+import {
+  livingArea,
+  operatingLength,
+  regionLevers,
+  shorteningShare,
+  tendonArmAt,
+} from './muscleGeometry.ts';
 
 /** A muscle that works for an action, over the angles of the action's joint in its test posture. */
 interface Agonist {
@@ -15,8 +21,10 @@ interface Agonist {
   readonly home: ActionName;
   /** Area · cos(pennation) · arm: torque a unit of fibre stress at the best length, cm²·m. */
   readonly strength: OverAngles;
-  /** Fibre length at full effort, optimum lengths. */
+  /** Fibre length at full effort before training, optimum lengths. */
   readonly length: OverAngles;
+  /** Share by which full effort shortens the fibres there. */
+  readonly shortening: OverAngles;
   /** Share of the area times relative lever, one list a region; over the regions they sum to 1. */
   readonly levers: readonly OverAngles[];
 }
@@ -49,7 +57,7 @@ export function tableTorque(action: ActionName): OverAngles {
  * Torque of an action's muscles after over before training at a place of the angle grid.
  *
  * T = Σ_muscles area · cos(pennation) · arm · f(l) · Σ_regions share·lever·(1 + growth), with the
- * fibre length l = l before / (1 + fibre) and the arm grown with the area. 1 where
+ * fibre length l of `forceAfter` and the arm grown with the area. 1 where
  * the tables' muscles have no torque. Left out: passive tension (no number read), slowing by
  * velocity.
  */
@@ -65,13 +73,13 @@ export function sizeRatio(action: ActionName, changes: readonly Acting[], grid: 
 }
 
 function changedTorque(
-  { home, strength, length, levers }: Agonist,
+  { home, strength, length, shortening, levers }: Agonist,
   { growth, fibre }: Acting,
   grid: number,
 ): number {
   const best = strength[grid] as number;
   if (best === 0) return 0;
-  const force = lengthTension((length[grid] as number) / (1 + fibre));
+  const force = forceAfter(length[grid] as number, shortening[grid] as number, fibre);
   let sized = 0;
   for (let r = 0; r < levers.length; r++)
     sized += ((levers[r] as OverAngles)[grid] as number) * (1 + (growth[r] ?? 0));
@@ -96,6 +104,31 @@ function agonistsOf(action: ActionName): Agonists {
   return made;
 }
 
+/**
+ * Force at full effort of fibres that are longer by a share, over the largest.
+ *
+ * On the short side of the optimum f = f(l) at l = l_rest/(1 + fibre) · (1 − s·f/f_before), since a
+ * muscle stretches its tendon, and so shortens, by what it pulls: where longer fibres lose force they
+ * are shortened less, which gives back part of it (near straight, where they shorten by 30 %, about
+ * half). On the long side they shorten little, and l = l_before/(1 + fibre).
+ */
+function forceAfter(length: number, shortening: number, fibre: number): number {
+  const before = lengthTension(length);
+  if (fibre === 0 || before === 0) return before;
+  if (lengthTensionSlope(length) <= 0) return lengthTension(length / (1 + fibre));
+  const resting = length / ((1 - shortening) * (1 + fibre));
+  const byForce = (resting * shortening) / before;
+  let force = before;
+  // Newton's steps; two or three do.
+  for (let step = 0; step < 20; step++) {
+    const at = resting - byForce * force;
+    const miss = force - lengthTension(at);
+    if (Math.abs(miss) < 1e-7) break;
+    force -= miss / (1 + byForce * lengthTensionSlope(at));
+  }
+  return force;
+}
+
 /** The muscle's part in an action; none if it never turns the joint that way. */
 function agonist(row: Muscle, action: ActionName, at: Pick<Agonist, 'place' | 'home'>): Agonist[] {
   const { joint, sense, testedAt = {} }: Action = actions[action];
@@ -113,6 +146,9 @@ function agonist(row: Muscle, action: ActionName, at: Pick<Agonist, 'place' | 'h
       ...at,
       strength,
       length: gridDeg.map((deg) => operatingLength(row, posture(deg), 1)),
+      shortening: gridDeg.map((deg) =>
+        shorteningShare(row, posture(deg)[row.shortening.joint] ?? 0),
+      ),
       levers: row.regions.parts.map(({ share }, r) => levers.map((by) => share * (by[r] ?? 1))),
     },
   ];
@@ -124,5 +160,6 @@ const isMuscleJoint = (joint: string): joint is MuscleJoint =>
 /** Muscles that the tables do not have: even over the angles, at their best length. */
 function unmodelled(place: number, home: ActionName): Agonist {
   const even = (value: number) => gridDeg.map(() => value);
-  return { place, home, strength: even(1), length: even(1), levers: [even(0.5), even(0.5)] };
+  const levers = [even(0.5), even(0.5)];
+  return { place, home, strength: even(1), length: even(1), shortening: even(0), levers };
 }

@@ -44,6 +44,12 @@ const tabulated = Array.from({ length: 2001 }, (_, i) => smearedForce(i * tableS
 export function lengthTension(length: number): number {
   const place = Math.min(Math.max(length / tableStep, 0), tabulated.length - 2);
   const index = Math.floor(place);
-  const left = tabulated[index] ?? 0;
-  return left + (place - index) * ((tabulated[index + 1] ?? left) - left);
+  const left = tabulated[index] as number;
+  return left + (place - index) * ((tabulated[index + 1] as number) - left);
+}
+
+/** Its slope, a unit of optimum length. */
+export function lengthTensionSlope(length: number): number {
+  const index = Math.floor(Math.min(Math.max(length / tableStep, 0), tabulated.length - 2));
+  return ((tabulated[index + 1] as number) - (tabulated[index] as number)) / tableStep;
 }

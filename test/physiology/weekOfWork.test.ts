@@ -7,7 +7,12 @@ import type { HoldExercise, LiftExercise } from '../../src/physiology/exercise.t
 import { heaviestLoad } from '../../src/physiology/heaviestLoad.ts';
 import type { IsokineticExercise } from '../../src/physiology/isokinetic.ts';
 import { lengthTension } from '../../src/physiology/lengthTension.ts';
-import { livingArea, muscleNamed, operatingLength } from '../../src/physiology/muscleGeometry.ts';
+import {
+  livingArea,
+  muscleNamed,
+  operatingLength,
+  shorteningShare,
+} from '../../src/physiology/muscleGeometry.ts';
 import { muscleScales } from '../../src/physiology/muscleScales.ts';
 import type { MuscleDose } from '../../src/physiology/muscleWork.ts';
 import { restingCapacity } from '../../src/physiology/trainedState.ts';
@@ -187,6 +192,41 @@ describe('torque of changed muscles', () => {
     const ratio = sizeRatio('ankle plantarflexion', changes, gridDeg.indexOf(0));
     expect(ratio).toBeCloseTo(1 + (0.2 * soleus) / (soleus + medial + lateral), 9);
   });
+
+  it.each([0, 30, 90, 110])(
+    'of longer fibres at %d° of the knee: each head shortens by what it then pulls (the equation, halved until met)',
+    (deg) => {
+      const [fibre, heads] = [
+        0.05,
+        ['vastus lateralis', 'vastus intermedius', 'vastus medialis', 'rectus femoris'],
+      ];
+      const posture = { knee: deg, hip: 85 };
+      let [before, after] = [0, 0];
+      for (const name of heads) {
+        const muscle = muscleNamed(name);
+        const size = livingArea(muscle) * Math.cos(toRadians(muscle.pennation.value));
+        const resting = operatingLength(muscle, posture, 0);
+        const length = operatingLength(muscle, posture, 1);
+        const first = lengthTension(length);
+        let [low, high] = [0, 1];
+        for (let i = 0; i < 60; i++) {
+          const force = (low + high) / 2;
+          const shortened = 1 - (shorteningShare(muscle, deg) * force) / first;
+          if (lengthTension((resting * shortened) / (1 + fibre)) > force) low = force;
+          else high = force;
+        }
+        before += size * first;
+        // Where a longer fibre pulls more, what that does to the tendon is left out.
+        const isLong = lengthTension(length + 0.001) < first;
+        after += size * (isLong ? lengthTension(length / (1 + fibre)) : low);
+      }
+      const longer = trainedMuscles.map(() => ({ growth: [0, 0], fibre }));
+      const ratio = sizeRatio('knee extension', longer, gridDeg.indexOf(deg));
+      expect(ratio).toBeCloseTo(after / before, 5);
+      // Straight the muscle is too short to pull hard, deep it is too long: longer fibres move it.
+      expect(Math.sign(ratio - 1)).toBe(deg < 70 ? -1 : 1);
+    },
+  );
 
   it('every trained muscle works for some action, and every action has one', () => {
     const working = new Set(actionNames.flatMap(agonistPlaces));
