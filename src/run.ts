@@ -9,7 +9,7 @@
  * Each arrow from Measured on goes through a `Memory`: given the same again, it is not computed
  * again.
  */
-import { reachOf } from './functions/athleteFunctions.ts';
+import { reachOf } from './functions/askedAthlete.ts';
 import { modelScope } from './functions/modelScope.ts';
 import { type Forecast, forecast, type Question, reachDeg } from './inference/forecast.ts';
 import { type Placed, rank } from './inference/ranking.ts';

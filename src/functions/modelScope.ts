@@ -6,9 +6,10 @@ import type { Path } from '../notebook/scenario.ts';
 import type { Results } from '../run.ts';
 import { actions } from '../tables/actions.ts';
 import { turnAngle } from './angleConvention.ts';
-import { angle, athleteFunctions, length, mass, time } from './athleteFunctions.ts';
+import { athleteFunctions } from './athleteFunctions.ts';
 import type { ModelFunction } from './modelFunction.ts';
 import { programFunctions } from './programFunctions.ts';
+import { angle, length, mass, time } from './quantities.ts';
 
 /** A value of the scenario that formulas may name. */
 export interface DescribedName {

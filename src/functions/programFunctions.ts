@@ -6,7 +6,7 @@ import { FormulaError, number, type Value } from '../notebook/formula/values.ts'
 import type { ProgramResult, Results } from '../run.ts';
 import { actions } from '../tables/actions.ts';
 import { turnAngle } from './angleConvention.ts';
-import { angle, mass, reachOf, time } from './athleteFunctions.ts';
+import { reachOf } from './askedAthlete.ts';
 import {
   asList,
   asNumber,
@@ -16,6 +16,7 @@ import {
   named,
   orNone,
 } from './modelFunction.ts';
+import { angle, mass, time } from './quantities.ts';
 import type { Step } from './step.ts';
 
 /** Names of the functions below: what they ask is known when the programs have been computed. */
@@ -25,6 +26,8 @@ export const programCalls: readonly string[] = [
   'hit_share',
   'minutes',
   'dose',
+  'growth',
+  'muscle_sets',
   'load',
   'at',
 ];
@@ -118,6 +121,27 @@ export function programFunctions(results: Results): readonly ModelFunction[] {
         return first ? sumOver(first.dynamic, range) + sumOver(first.isometric, range) : 0;
       },
       example: { formula: 'dose("long holds", 75 deg, 100 deg)' },
+      rests: each('forecast'),
+    }),
+    modelFunction({
+      name: 'growth',
+      parameters: [asText('program'), asText('muscle')],
+      gives: 'area that a program adds to a muscle that works for the target',
+      returns: () => number(plain),
+      run: ([name, muscle]) => {
+        const { proximal, distal } = named('muscle', muscle, programOf(name).muscles);
+        return (proximal + distal) / 2;
+      },
+      example: { formula: 'growth("long holds", "vastus lateralis")' },
+      rests: each('forecast'),
+    }),
+    modelFunction({
+      name: 'muscle_sets',
+      parameters: [asText('program'), asText('muscle')],
+      gives: 'effective sets of a muscle that works for the target in a program’s mean week',
+      returns: () => number(plain),
+      run: ([name, muscle]) => named('muscle', muscle, programOf(name).muscles).hardSets,
+      example: { formula: 'muscle_sets("deep squat", "rectus femoris")' },
       rests: each('forecast'),
     }),
     modelFunction({

@@ -1,4 +1,4 @@
-import { reachOf } from '../functions/athleteFunctions.ts';
+import { reachOf } from '../functions/askedAthlete.ts';
 import type { CellResult } from '../notebook/formula/evaluateCells.ts';
 import { withValuesAt } from '../notebook/formula/fieldFormulas.ts';
 import type { Path } from '../notebook/scenario.ts';

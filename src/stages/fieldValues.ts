@@ -1,8 +1,5 @@
-import {
-  type AskedAthlete,
-  athleteCalls,
-  athleteFunctions,
-} from '../functions/athleteFunctions.ts';
+import type { AskedAthlete } from '../functions/askedAthlete.ts';
+import { athleteCalls, athleteFunctions } from '../functions/athleteFunctions.ts';
 import { programCalls } from '../functions/programFunctions.ts';
 import { faultOf, formulaName } from '../notebook/formula/cellProblems.ts';
 import type { Named, Scope } from '../notebook/formula/compile.ts';
