@@ -94,6 +94,8 @@ const formulas = [
   'gain("machine and holds", 80 deg)',
   'hit_share("others")',
   'dose("squats", 100 deg, 75 deg)',
+  'growth("squats", "vastus lateralis")',
+  'muscle_sets("phased", "rectus femoris")',
   'target_to - target_from',
 ];
 
