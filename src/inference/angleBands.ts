@@ -23,8 +23,8 @@ export function angleBands(least: number, most: number): AngleRange[] {
 }
 
 /**
- * Sums of a dose by angle over bands that follow one another, each with its lower end and without
- * its upper one, the last with both.
+ * Sums of a dose by angle over bands that follow one another; what lies at the edge of two counts
+ * half in each.
  *
  * Work between two grid points is split over both, so the first and the last band take in the grid
  * point just outside; what lies farther out belongs to no band.
@@ -36,9 +36,15 @@ export function sumsByBand(dose: OverAngles, bands: readonly AngleRange[]): numb
   const step = toRadians(gridStepDeg) - 2 * tiny;
   gridAngles.forEach((angle, i) => {
     if (angle <= first.from - step || angle >= last.to + step) return;
-    const next = bands.findIndex(({ to }) => angle < to - tiny);
+    const put = (place: number, sets: number) => {
+      sums[place] = (sums[place] ?? 0) + sets;
+    };
+    const next = bands.findIndex(({ to }) => angle < to + tiny);
     const place = next < 0 ? bands.length - 1 : next;
-    sums[place] = (sums[place] ?? 0) + (dose[i] ?? 0);
+    const isEdge = place < bands.length - 1 && Math.abs(angle - (bands[place]?.to ?? 0)) < tiny;
+    const sets = dose[i] ?? 0;
+    put(place, isEdge ? sets / 2 : sets);
+    if (isEdge) put(place + 1, sets / 2);
   });
   return sums;
 }

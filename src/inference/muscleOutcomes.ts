@@ -1,5 +1,6 @@
 import { agonistPlaces } from '../physiology/agonists.ts';
 import { fibreChange, unchangedMuscle } from '../physiology/muscleChange.ts';
+import { livingArea } from '../physiology/muscleGeometry.ts';
 import type { TrainedState } from '../physiology/trainedState.ts';
 import type { WeekDose } from '../physiology/weekOfWork.ts';
 import type { ActionName } from '../tables/actions.ts';
@@ -10,6 +11,10 @@ export interface MuscleOutcome {
   readonly name: string;
   /** Whether the tables know it; else its action's muscles stand in for it. */
   readonly isKnown: boolean;
+  /** Whether the action is the one by whose joint the muscle's length is told. */
+  readonly isHome: boolean;
+  /** Area before training, cm²; 1 where the tables have none. */
+  readonly area: number;
   /** Effective sets a week, mean of the weeks: counted by fibre tension. */
   readonly hardSets: number;
   /** Area added near the upper and the lower end, fibre length added; shares. */
@@ -34,6 +39,8 @@ export function muscleOutcomes(
       {
         name: muscle.name,
         isKnown: muscle.row !== undefined,
+        isHome: muscle.home === action,
+        area: muscle.row ? livingArea(muscle.row) : 1,
         hardSets: sets / Math.max(weeks.length, 1),
         proximal,
         distal,

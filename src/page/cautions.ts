@@ -21,7 +21,7 @@ const cautions: readonly string[] = [
   'Partial lifts above the athlete’s full lift: let spine and connective tissue get used to it, for example 5 % a week.',
   'Minors: qualified supervision always, technique first, no unsupervised maximal tests, a guardian’s consent for data. Pregnancy, recent surgery, joint replacement or brittle bones: a clinician sets the ranges.',
   'Bands: look each one over before use and throw out any with a nick; fix them to a rated anchor that can neither tip nor slide; keep faces out of their line; put them on and off with the bar on pins.',
-  'More is not better: about ten hard sets a week for a muscle group are usual, and twice as many, ten hours of training a week or maximal holds without rest are more than can be recovered from. Cut sets, and rest for 1 to 3 minutes between hard efforts.',
+  'More is not better: about ten hard sets a week as written in a plan (not the effective sets of this report) are usual for a muscle group, and twice as many, ten hours of training a week or maximal holds without rest are more than can be recovered from. Cut sets, and rest for 1 to 3 minutes between hard efforts.',
 ];
 
 /** The cautions that bear on tests, under a report that ranks no programs. */

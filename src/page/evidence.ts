@@ -1,5 +1,8 @@
 import type { Results } from '../run.ts';
 import { coefficients, fittedTo } from '../tables/adaptation.ts';
+import { errorsByKind, errsOneWay } from '../tables/errorsByKind.ts';
+import { evidence } from '../tables/evidence.ts';
+import { kindsOfWork } from '../tables/kindsOfWork.ts';
 import {
   adaptationRows,
   bodyRows,
@@ -13,6 +16,7 @@ import {
   rubberRow,
   type TableRow,
 } from '../tables/rowsBehind.ts';
+import { errorSentence } from './evidenceKinds.ts';
 import type { Section } from './report.ts';
 import { isRubberEstimate } from './rigWords.ts';
 import { newtonMetres, percent } from './words.ts';
@@ -23,8 +27,22 @@ export function conflictSection(results: Results): Section {
   const ofTheKnee = results.question.action === 'knee extension' ? kneeConflicts(results) : [];
   return {
     heading: 'Where the evidence disagrees',
-    blocks: [{ kind: 'list', items: [...ofTheKnee, ...conflicts] }],
+    blocks: [{ kind: 'list', items: [...ofTheKnee, ...errorsOf(results), ...conflicts] }],
   };
+}
+
+/** Where the model errs one way in studies of work like these programs'. */
+function errorsOf({ ranking }: Results): string[] {
+  const used = new Set(
+    ranking.flatMap(({ program: { program } }) =>
+      program.work.flatMap((work) => ('lift' in work ? [work.lift] : [])),
+    ),
+  );
+  const errors = errorsByKind(evidence).filter(errsOneWay);
+  return kindsOfWork.flatMap((kind) => {
+    const own = errors.filter((one) => one.kind === kind);
+    return own.length > 0 && kind.lifts.some((lift) => used.has(lift)) ? [errorSentence(own)] : [];
+  });
 }
 
 function kneeConflicts({ athlete, anglesDeg }: Results): string[] {

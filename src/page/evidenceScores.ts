@@ -1,4 +1,5 @@
 import type { DirectionLine, EvidenceResults, ScoreLine } from '../tables/evidenceResults.ts';
+import { familyWords } from './familyWords.ts';
 import type { Block, Column } from './report.ts';
 import { percent } from './words.ts';
 
@@ -19,7 +20,10 @@ export function scoreTables({ scores }: EvidenceResults): Block[] {
       kind: 'text',
       text: '"Weighed" gives each difference the weight 1/error²; "mean of studies" counts every study once. The interval takes all differences as independent, which angles of one study are not: it is too narrow. A rule without a row tells no groups apart.',
     },
-    { kind: 'text', text: 'Each mechanism taken away and the rest fitted again:' },
+    {
+      kind: 'text',
+      text: 'Each mechanism taken away and the rest fitted again. Where a row misses less than the whole model, findings of that kind alone do not need the mechanism: strength alone can do without longer fibres, which are there for what was found of fibres and of the strongest angle. Without regional growth, size still changes by what longer fibres add.',
+    },
     missTable(scores.filter((line) => line.kind === 'without' || line.kind === 'model')),
     directionTable(scores.filter((line) => line.kind === 'without' || line.kind === 'model')),
   ];
@@ -86,12 +90,12 @@ function directionTable(lines: readonly ScoreLine[]): Block {
 /** Observations inside their intervals, by kind and together. */
 export function coverageTable({ coverage }: EvidenceResults): Block {
   const sum = (key: 'inside' | 'count') => coverage.reduce((total, one) => total + one[key], 0);
-  const all = { family: 'all', inside: sum('inside'), count: sum('count') };
+  const all = { family: 'all' as const, inside: sum('inside'), count: sum('count') };
   return {
     kind: 'table',
     columns: [left('kind'), right('inside'), right('share')],
     rows: [...coverage, all].map(({ family, inside, count }) => [
-      family,
+      family === 'all' ? family : familyWords[family],
       `${inside} of ${count}`,
       percent(inside / count),
     ]),
@@ -105,7 +109,7 @@ export function studyContrastTable({ contrasts }: EvidenceResults): Block {
     columns: [left('study'), left('kind'), right('direction right'), right('weighed')],
     rows: contrasts.map(({ study, family, right: correct, count, weighted }) => [
       study,
-      family,
+      familyWords[family],
       `${correct} of ${count}`,
       percent(weighted),
     ]),

@@ -21,6 +21,9 @@ function placedOf(studies: readonly EvidenceStudy[]): Placed[] {
 
 const unit = ({ family }: EvidenceOutcome) => (family === 'optimum' ? '°' : '');
 
+/** Without decimals, and no zero below zero. */
+const whole = (value: number) => String(Math.round(value) + 0);
+
 /** Predicted beside observed, one section a study. */
 export function studySections({ studies }: EvidenceResults): Section[] {
   return studies.flatMap((study) => {
@@ -77,7 +80,7 @@ function findingTable(rows: readonly Placed[]): Block {
         group.program,
         what,
         `${predicted.toFixed(1)}${unit(outcome)}`,
-        `${low.toFixed(0)} to ${high.toFixed(0)}${unit(outcome)}${inside}`,
+        `${whole(low)} to ${whole(high)}${unit(outcome)}${inside}`,
         `${observed.toFixed(1)}${unit(outcome)}`,
         `${error.toFixed(1)}${outcome.errorTaken ? '*' : ''}`,
         fitted.toFixed(1),
@@ -116,7 +119,8 @@ export function directionSection({ studies }: EvidenceResults): Section {
 /** Where a value stands above although the model lacks what the study is about. */
 const notToldApart: readonly string[] = [
   'Muscles other than the knee extensors grow evenly along their length (places in Maeo 2021, Sato 2021, Zabaleta-Korta 2023), and what the shoulder does to the length of biceps and triceps is not known to the model (Maeo 2023, Zabaleta-Korta 2023, Goto 2019).',
-  'The strongest angle moves the right way and too little: 1 to 2° at the knee extensors where 6 to 10° were found, less than one at the knee flexors (Brughelli 2010, Aquino 2010). Fibres as long as measured would move it by up to 4° if they acted in full; the studies of strength and size give them a third of that.',
+  'The strongest angle moves the right way and too little: 0 to 1.4° toward longer muscle where 4 to 10° were found (Alegre 2014, Brughelli 2010, Ullrich 2009, Aquino 2010). Fibres as long as measured would move it by up to 4° if they acted in full; studies of strength and size leave them only part of that.',
+  'Holds of the calf at one angle gain far too widely: Kitai 1989 found a clear rise at three angles near the trained one and none at six others, the model gives much the same at all.',
   'Set speeds gain as moving work does, whatever the speed; age does not enter (Reeves 2004 and 2009).',
 ];
 

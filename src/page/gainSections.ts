@@ -1,7 +1,7 @@
 import type { ProgramResult, Results } from '../run.ts';
 import { chartFrame } from './chartFrame.ts';
 import { muscleBlocks } from './muscleBlocks.ts';
-import type { Section } from './report.ts';
+import type { Block, Section } from './report.ts';
 import { strongest, strongestCell } from './strongestAngle.ts';
 import { torqueSection } from './torqueSection.ts';
 import { rangeDegrees, signedPercent } from './words.ts';
@@ -55,10 +55,27 @@ export function whySection(results: Results): Section {
         text: `Mean gain inside ${rangeDegrees(results.question.target.from, results.question.target.to)}, split between what causes it (a loss counts against its cause). ${causesInWords} ${before(programs)}`,
       },
       whyTable(programs),
+      ...costOfLength(programs),
       ...muscleBlocks(results),
     ],
   };
 }
+
+/** Where longer fibres cost torque in the target, which reads like a mistake. */
+function costOfLength(programs: readonly ProgramResult[]): Block[] {
+  const costs = programs.filter(
+    ({ targetShares, muscles }) =>
+      (targetShares.get('sarcomeres in series') ?? 0) < -noticed &&
+      muscles.some(({ isHome, fibre }) => isHome && fibre > noticed),
+  );
+  if (costs.length === 0) return [];
+  const text =
+    'Where series is below zero although fibres grow longer, the muscle works below its best length at these angles: longer fibres make it shorter still against that length.';
+  return [{ kind: 'text', text }];
+}
+
+/** Shares that print as other than nothing. */
+const noticed = 0.001;
 
 /** Where the athlete is strongest, the same before any program. */
 function before([first]: readonly ProgramResult[]): string {

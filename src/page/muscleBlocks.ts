@@ -15,37 +15,55 @@ export function muscleBlocks({ question, ranking }: Results): Block[] {
         text: `The tables do not have the ${muscles}: they are taken to grow evenly and to keep their fibre length.`,
       },
     ];
-  const programs = [best, ...others].slice(0, shown);
-  const isEven = programs.every((program) =>
-    program.muscles.every(({ proximal, distal }) => proximal === distal),
-  );
+  const { name, muscles: own } = best;
+  const isEven = own.every(({ proximal, distal }) => proximal === distal);
   return [
     {
       kind: 'text',
-      text: `What becomes of the muscles that work for ${question.action}: effective sets a week (hard sets counted by how much of its force the muscle gives), size${isEven ? ', even along the muscle' : ' near its upper and its lower end'}, fibre length.${more(ranking.length)}`,
+      text: `What becomes of the ${muscles} themselves, all together by their size: effective sets in a mean week (counted by how much of its force a muscle gives), size, fibre length.`,
     },
-    ...programs.map((program) => table(program, isEven)),
+    allTable([best, ...others]),
+    {
+      kind: 'text',
+      text: `Each muscle that works for ${question.action}, by "${name}"${isEven ? '' : ' (size near its upper and its lower end)'}:`,
+    },
+    ownTable(own, isEven),
   ];
 }
 
-/** Programs whose muscles are shown. */
-const shown = 2;
+const right = (head: string) => ({ head, align: 'right' as const });
+const changes = (shares: readonly number[]) => shares.map((share) => signedPercent(share, 1));
 
-const more = (count: number) => (count > shown ? ` The first ${shown} programs are shown.` : '');
+/** One row a program: means over the target's own muscles, weighed by their area. */
+function allTable(programs: readonly ProgramResult[]): Block {
+  return {
+    kind: 'table',
+    columns: [{ head: 'program', align: 'left' }, ...['sets', 'size', 'fibres'].map(right)],
+    rows: programs.map(({ name, muscles }) => {
+      const home = muscles.filter(({ isHome }) => isHome);
+      const all = home.reduce((sum, { area }) => sum + area, 0);
+      const mean = (of: (muscle: (typeof home)[number]) => number) =>
+        home.reduce((sum, muscle) => sum + muscle.area * of(muscle), 0) / all;
+      const size = mean(({ proximal, distal }) => (proximal + distal) / 2);
+      return [
+        name,
+        mean(({ hardSets }) => hardSets).toFixed(1),
+        ...changes([size, mean(({ fibre }) => fibre)]),
+      ];
+    }),
+  };
+}
 
 /** One row a muscle; size near both ends only where they differ. */
-function table({ name: program, muscles }: ProgramResult, isEven: boolean): Block {
-  const right = (head: string) => ({ head, align: 'right' as const });
+function ownTable(muscles: ProgramResult['muscles'], isEven: boolean): Block {
   const sizes = isEven ? ['size'] : ['size, upper', 'lower'];
   return {
     kind: 'table',
-    columns: [{ head: program, align: 'left' }, ...['sets', ...sizes, 'fibres'].map(right)],
+    columns: [{ head: 'muscle', align: 'left' }, ...['sets', ...sizes, 'fibres'].map(right)],
     rows: muscles.map(({ name, hardSets, proximal, distal, fibre }) => [
       name,
       hardSets.toFixed(1),
-      ...[...(isEven ? [proximal] : [proximal, distal]), fibre].map((change) =>
-        signedPercent(change, 1),
-      ),
+      ...changes([...(isEven ? [proximal] : [proximal, distal]), fibre]),
     ]),
   };
 }

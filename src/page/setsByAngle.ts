@@ -4,6 +4,7 @@ import type { Week } from '../inference/weekly.ts';
 import { actions, jointWords } from '../tables/actions.ts';
 import type { Block } from './report.ts';
 import { type Counted, isMapped, leastSets, setsMaps } from './setsMaps.ts';
+import { shortMuscle } from './shortMuscle.ts';
 import { rangeDegrees } from './words.ts';
 
 /** What is asked here of a program that has run. */
@@ -26,12 +27,12 @@ export function setsByAngle(
     }),
   );
   const map = isMapped(counted)
-    ? ' In the maps angles go down and weeks across; shades mean the same in all maps.'
+    ? ' In the maps angles go down and weeks across; shades mean the same in all maps by angle.'
     : '';
   return [
     {
       kind: 'text',
-      text: `Where the sets of the ${muscles} land, by ${jointWords[joint].name} angle (target ${rangeDegrees(target.from, target.to)}): effective sets a week. Neighbouring weeks that are much alike stand together, as their mean.${map}${outside(programs, action)}`,
+      text: `Where the sets of the ${muscles} land, by ${jointWords[joint].name} angle (target ${rangeDegrees(target.from, target.to)}): effective sets a week. Neighbouring weeks that are much alike stand together as their mean, in long programs also less alike ones. Work at the edge of two bands counts half in each.${map}${outside(programs, action)}`,
     },
     ...setsMaps(counted, {
       item: (sets, band) => `${sets} at ${band}`,
@@ -54,9 +55,9 @@ export function setsByMuscle([first]: readonly Shown[]): Block[] {
   return [
     {
       kind: 'text',
-      text: 'Sets of each muscle in the first program, counted by the force that it gives; they do not add up to those by angle.',
+      text: 'Sets of each muscle in the first program. They do not add up to those above, which count what is asked of the joint: here each muscle counts by the force that it gives itself, and shades have a scale of their own.',
     },
-    ...setsMaps([{ ...first, rows, weekly }], {
+    ...setsMaps([{ ...first, rows: rows.map(shortMuscle), weekly }], {
       item: (sets, name) => `${sets} of the ${name}`,
       none: 'no work',
     }),

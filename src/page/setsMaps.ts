@@ -76,7 +76,7 @@ function mapOf({ rows }: Counted, stretches: readonly Stretch[], most: number): 
     rows,
     columns: stretches.map(({ from, to }) => rangeText(from, to, '–')),
     values: rows.map((_, i) => stretches.map(({ sets }) => sets[i])),
-    amounts: { most, decimals: 1, none: 'no work' },
+    amounts: { most, decimals: 1, none: 'no work, or hardly any' },
   };
 }
 

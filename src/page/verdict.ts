@@ -3,7 +3,7 @@ import { toDegrees } from '../numeric/degrees.ts';
 import { fallsShort } from '../physiology/shortfall.ts';
 import type { ProgramResult, Results } from '../run.ts';
 import { actions, jointWords } from '../tables/actions.ts';
-import { gainMiss } from '../tables/adaptation.ts';
+import { contrastMiss, gainMiss } from '../tables/adaptation.ts';
 import { evidence } from '../tables/evidence.ts';
 import { cautionMarks } from './cautions.ts';
 import type { Block, Section } from './report.ts';
@@ -105,7 +105,12 @@ function untested({ fits, question, scenario }: Results): string {
 function wish(best: Placed<ProgramResult>, programs: number, wanted: number | undefined): string {
   if (wanted === undefined) return '';
   const { meanGain } = best.program.landing;
-  const between = `${signedPercent(meanGain - best.margin)} to ${signedPercent(meanGain + best.margin)}`;
+  // From what is printed, so that the sum can be done on the page.
+  const [gain, margin] = [meanGain, best.margin].map((share) => Math.round(100 * share) / 100) as [
+    number,
+    number,
+  ];
+  const between = `${signedPercent(gain - margin)} to ${signedPercent(gain + margin)}`;
   if (meanGain - best.margin >= wanted)
     return ` The wanted ${signedPercent(wanted)} is likely (${between}).`;
   if (meanGain >= wanted)
@@ -147,7 +152,10 @@ function rankingTable(results: Results): Block {
 
 function howToRead({ ranking, scenario }: Results): string {
   const ties = ranking.filter(({ tiesWithBest }) => tiesWithBest).length;
-  const tie = ties > 1 ? ' Tie: not to be told apart from the best.' : '';
+  const tie =
+    ties > 1
+      ? ` Tie: not to be told apart from the best, within ${percent(contrastMiss.value)} of its gain.`
+      : '';
   const worksOneSide = ranking.some(({ program: { plan } }) =>
     plan.exercises.some(({ oneSided }) => oneSided),
   );

@@ -35,8 +35,9 @@ describe('bands of angles', () => {
     expect(bands(-20, 160).at(-1)).toEqual([130, 160]);
   });
 
-  it('hold their lower end and not their upper one, the last both (hand calculation)', () => {
-    expect(sums({ 0: 1, 22.5: 2, 25: 4, 47.5: 8, 50: 16, 60: 32 })).toEqual([3, 12, 48]);
+  it('share what lies at the edge of two, and hold the ends of the range (hand calculation)', () => {
+    // 0–25: 1 + 2 + 4/2; 25–50: 4/2 + 8 + 16/2; 50–60: 16/2 + 32.
+    expect(sums({ 0: 1, 22.5: 2, 25: 4, 47.5: 8, 50: 16, 60: 32 })).toEqual([5, 18, 40]);
   });
 
   // Work at 58° is split over 57.5° and 60°, at -1° over -2.5° and 0°.

@@ -56,7 +56,7 @@ describe('sets by angle over the weeks', () => {
     ];
     const [head = '', ...said] = texts(setsByAngle(alike, question));
     expect(head).toBe(
-      'Where the sets of the knee extensors land, by knee angle (target 20–40°): effective sets a week. Neighbouring weeks that are much alike stand together, as their mean.',
+      'Where the sets of the knee extensors land, by knee angle (target 20–40°): effective sets a week. Neighbouring weeks that are much alike stand together as their mean, in long programs also less alike ones. Work at the edge of two bands counts half in each.',
     );
     expect(said).toEqual([
       '"holds", weeks 1–8: 10.5 at 25–50°.',
@@ -82,7 +82,7 @@ describe('sets by angle over the weeks', () => {
           [2, 0, 0],
           [4, 0, 10],
         ],
-        amounts: { most: 10, decimals: 1, none: 'no work' },
+        amounts: { most: 10, decimals: 1, none: 'no work, or hardly any' },
       },
     ]);
   });
@@ -172,7 +172,7 @@ describe('sets by angle over the weeks', () => {
           [2, 0],
           [4, 0],
         ],
-        amounts: { most: 4, decimals: 1, none: 'no work' },
+        amounts: { most: 4, decimals: 1, none: 'no work, or hardly any' },
       },
     ]);
     // Without muscles in the tables there is nothing to tell apart.
