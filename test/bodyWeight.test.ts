@@ -95,6 +95,14 @@ describe('what the body itself loads', () => {
     expect(planned.wholeShare).toBeCloseTo(0.87, 5);
   });
 
+  it('a repetition maximum can be done as often as it says: eight times with an 8 RM (its meaning)', async () => {
+    for (const from of [-25, -20, 0]) {
+      const raise = `lift: standing calf raise, from: ${from} deg, to: 15 deg, load: 8 RM, reps: 8`;
+      const { program } = only(await resultsOf(scenario(raise)));
+      expect(program.state.shortfalls).toEqual([]);
+    }
+  });
+
   it('a squat without a bar', async () => {
     const results = await resultsOf(
       scenario('lift: back squat, from: 0 deg, to: 100 deg, load: body weight, reps: 20'),

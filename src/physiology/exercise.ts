@@ -105,7 +105,8 @@ export function freshness(
 ): number[] {
   const possible = Math.max(possibleRepetitions(Math.min(load.share, 1)), 1);
   const today = Math.max(possibleRepetitions(Math.min(load.shareNow, 1)), 1);
-  const done = Math.min(wanted, Math.floor(today + 1e-9));
+  // A hundredth of a repetition: loads that ask for a whole number are solved to a tolerance.
+  const done = Math.min(wanted, Math.floor(today + 0.01));
   const loss = possible > 1 ? (1 - Math.min(load.hardest, 1)) / (possible - 1) : 0;
   return Array.from({ length: done }, (_, k) => Math.max(1 - loss * k, 0.1));
 }
