@@ -89,7 +89,7 @@ function demandSentence(lifts: readonly PlannedExercise[], action: ActionName): 
     const effortIn = (sample: Sample) => sample.effort[action] ?? 0;
     const hardest = lift.samples.reduce((a, b) => (effortIn(b) > effortIn(a) ? b : a));
     const angle = degrees(hardest.asked.angles[joint] ?? 0);
-    return `the ${nameOf(lift)} asks most of the ${muscles} at ${angle} of ${jointWords[joint].name} ${jointWords[joint].motion} (${percent(effortIn(hardest))} of what they can give when fresh)`;
+    return `the ${nameOf(lift)}${rangeIfTwice(lift, lifts)} asks most of the ${muscles} at ${angle} of ${jointWords[joint].name} ${jointWords[joint].motion} (${percent(effortIn(hardest))} of what they can give when fresh)`;
   });
   return `${listInWords(parts)}.`;
 }
