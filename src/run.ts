@@ -45,6 +45,8 @@ import {
 } from './stages/knowAthlete.ts';
 import { Memory } from './stages/memory.ts';
 import { phasesOf, type TimedPhase } from './stages/phasesOf.ts';
+import { foundIn } from './stages/study/foundIn.ts';
+import type { StudyFound } from './stages/study/studyFound.ts';
 import { coefficients, contrastMiss, gainMiss } from './tables/adaptation.ts';
 import { lifts } from './tables/lifts.ts';
 
@@ -74,6 +76,8 @@ export interface Results extends KnownAthlete {
   readonly question: Question;
   readonly singlesBefore: readonly HeaviestSingle[];
   readonly ranking: readonly Placed<ProgramResult>[];
+  /** What the file's study found, beside what the model says of it. */
+  readonly study?: StudyFound;
   readonly cells: readonly CellResult[];
 }
 
@@ -234,6 +238,7 @@ function answer(
     question,
     singlesBefore: heaviestSingles(athlete, ranges, untrainedState, coefficients),
     ranking: rankPrograms(programs),
+    ...foundIn(scenario, known, plans, memory),
     cells: [],
   };
 }

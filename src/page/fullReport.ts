@@ -9,6 +9,7 @@ import { notebookSections } from './notebookSections.ts';
 import { programSections } from './programSections.ts';
 import type { Report, Section } from './report.ts';
 import { singlesSection } from './singlesSection.ts';
+import { studySection } from './studySection.ts';
 import { verdictSection } from './verdict.ts';
 
 /** The whole report of one scenario: the coach's notebook or the standard order, then the doubts. */
@@ -17,8 +18,10 @@ export function fullReport(results: Results): Report {
   return {
     title,
     sections: [
-      ...(notebook ? notebookSections(notebook, results) : standardSections(results)),
-      // No notebook can leave these out.
+      ...(notebook
+        ? [...notebookSections(notebook, results), ...studySection(results)]
+        : standardSections(results)),
+      // No notebook can leave these out, nor a study.
       cautionSection(),
       wordSection(),
       sourceSection(results),
@@ -28,7 +31,7 @@ export function fullReport(results: Results): Report {
 
 /** The verdict, wherever it stands in the whole report, and the cautions its programs touch. */
 export function shortReport(results: Results): Report {
-  const sections = [verdictSection(results), ...trippedCautions(results)];
+  const sections = [verdictSection(results), ...studySection(results), ...trippedCautions(results)];
   return { title: results.scenario.title, sections };
 }
 
@@ -36,6 +39,7 @@ export function shortReport(results: Results): Report {
 function standardSections(results: Results): Section[] {
   return [
     verdictSection(results),
+    ...studySection(results),
     ...gainSections(results),
     ...calendarWherePhased(results),
     ...programSections(results),

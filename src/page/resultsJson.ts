@@ -1,6 +1,7 @@
 import { cellText } from '../notebook/formula/cellText.ts';
 import { toDegrees } from '../numeric/degrees.ts';
 import type { ProgramResult, Results } from '../run.ts';
+import { studyJson } from './studyJson.ts';
 
 /**
  * Results as data for other programs. The shape is documented in DEVELOPERS.md and changes only
@@ -61,6 +62,7 @@ export function resultsJson(results: Results): object {
         after: tenth(program.singlesAfter[i]?.load ?? load),
       })),
     })),
+    ...(results.study ? { study: studyJson(results.study) } : {}),
     cells: results.cells.map((result) => ({
       name: result.cell.name,
       value: result.value,

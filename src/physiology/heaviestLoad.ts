@@ -188,4 +188,4 @@ export function heaviestLoad(
 }
 
 /** No load beyond this is looked for, kg. */
-const mostLoad = 1500;
+export const mostLoad = 1500;

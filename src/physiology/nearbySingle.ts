@@ -3,7 +3,7 @@ import type { Demand } from '../mechanics/demand.ts';
 import { type ActionName, actionNames, actions } from '../tables/actions.ts';
 import type { Athlete } from './athlete.ts';
 import { liftFactor } from './athlete.ts';
-import { demandsOver, heaviestLoad, type Range } from './heaviestLoad.ts';
+import { demandsOver, heaviestLoad, mostLoad, type Range } from './heaviestLoad.ts';
 import type { Capacity } from './jointEfforts.ts';
 import { leastEffort } from './sharing.ts';
 import { restingCapacity, type TrainedState } from './trainedState.ts';
@@ -41,7 +41,8 @@ const step = 0.01;
 /**
  * Slopes of every posture's effort around a known strength.
  *
- * @returns undefined if no load at all can be carried before training
+ * @returns undefined if no load at all can be carried before training, or if none is too heavy, as
+ *   where it hangs straight below the joint
  */
 export function nearbySingle(
   range: Range,
@@ -51,7 +52,7 @@ export function nearbySingle(
   const factor = liftFactor(athlete, range);
   const before = heaviestLoad(range, athlete.body, restingCapacity(athlete), factor).load;
   const known = heaviestLoad(range, athlete.body, capacity, factor).load;
-  if (before <= 0 || known <= 0) return undefined;
+  if (before <= 0 || known <= 0 || Math.max(before, known) >= mostLoad) return undefined;
   const heavier = demandsOver(range, athlete.body, known * (1 + step));
   const postures = demandsOver(range, athlete.body, known).flatMap(({ leading, asked }, i) => {
     const more = heavier[i]?.asked;

@@ -2,6 +2,7 @@ import type { Forecast } from '../inference/forecast.ts';
 import type { Plan } from '../physiology/planProgram.ts';
 import type { HeaviestSingle } from '../physiology/trainedState.ts';
 import type { KnownAthlete } from './knowAthlete.ts';
+import type { StudyFound } from './study/studyFound.ts';
 
 /** Answers of one step by what it was given, which must be plain data that decides the answer. */
 class Recall<T> {
@@ -31,5 +32,6 @@ export class Memory {
   readonly athletes = new Recall<KnownAthlete>();
   readonly plans = new Recall<Plan>();
   readonly forecasts = new Recall<Forecast>();
+  readonly studies = new Recall<StudyFound>();
   readonly singles = new Recall<readonly HeaviestSingle[]>();
 }

@@ -43,7 +43,9 @@ export function predictOutcome(outcome: Outcome, trained: Trained): Prediction {
     case 'isokinetic':
       return isAction(outcome.of)
         ? jointGain(outcome.of, 'dynamic', trained, outcome)
-        : liftGain(trained, 'dynamic');
+        : outcome.from === undefined
+          ? { because: 'a lift is tested over a range, and none is given' }
+          : liftGain(trained, 'dynamic');
     case 'single':
     case 'repetition maximum':
       return liftGain(trained, 'dynamic', trained.state.practice);
@@ -66,7 +68,8 @@ function liftGain(
   practice: TrainedState['practice'] = {},
 ): Prediction {
   const { single } = trained;
-  if (!single) return { because: 'no load at all can be held in this lift before training' };
+  if (!single)
+    return { because: 'no load can be held there before training, or none is too heavy' };
   return { change: nearbyGain(single, capacityOf(trained, test), practice) };
 }
 

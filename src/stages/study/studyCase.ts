@@ -9,6 +9,7 @@ import type { Block } from '../../physiology/training.ts';
 import { coefficients } from '../../tables/adaptation.ts';
 import { angleAt } from '../angleAt.ts';
 import { knowAthlete } from '../knowAthlete.ts';
+import { caseOf } from './caseOf.ts';
 
 /** A published study made ready for the model: its mean person and what each group did. */
 export interface StudyCase {
@@ -35,14 +36,13 @@ export interface CaseGroup {
  */
 export async function studyCase(name: string, text: string): Promise<StudyCase> {
   const { scenario, problems } = await readScenario(name, text, angleAt);
-  if (!scenario?.study) throw new Error(`${name}\n${formatProblems(problems ?? [], () => text)}`);
-  const { athlete, singles, catalogue } = knowAthlete(measuredOf(scenario));
-  const groups = scenario.study.groups.map((group): CaseGroup => {
-    const program = scenario.programs.find((one) => one.name === group.program);
-    if (!program) throw new Error(`${name}: no program ${group.program}`);
-    const { block } = planProgram(program, athlete, scenario, singles, coefficients, catalogue);
-    return { group, program, block };
-  });
-  const { title, study } = scenario;
-  return { name: name.replace(/\.yaml$/, ''), title, study, athlete, catalogue, groups };
+  if (!scenario) throw new Error(`${name}\n${formatProblems(problems ?? [], () => text)}`);
+  const known = knowAthlete(measuredOf(scenario));
+  const { athlete, singles, catalogue } = known;
+  const blocks = scenario.programs.map(
+    (program) => planProgram(program, athlete, scenario, singles, coefficients, catalogue).block,
+  );
+  const made = caseOf(scenario, known, blocks);
+  if (!made) throw new Error(`${name} holds no study`);
+  return made;
 }
