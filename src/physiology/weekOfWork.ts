@@ -77,28 +77,28 @@ export class WeekOfWork {
   addPasses(passes: readonly Pass[], times: number, contraction: Contraction): void {
     for (const action of actionsAsked(passes))
       this.driveOf(action)[contraction].add(momentsOf(action, passes), times);
-    const known = new Map<Sample['asked'], Scales>();
-    const scalesAt = ({ asked }: Pass['posture']) => {
-      const scales = known.get(asked) ?? muscleScales(asked.angles);
-      known.set(asked, scales);
-      return scales;
+    const known = new Map<Sample['asked'], Places>();
+    const placesAt = ({ asked }: Pass['posture']) => {
+      const places = known.get(asked) ?? placesIn(muscleScales(asked.angles));
+      known.set(asked, places);
+      return places;
     };
-    for (const pass of passes) this.pull(pass, scalesAt, times);
+    for (const pass of passes) this.pull(pass, placesAt, times);
   }
 
-  private pull(pass: Pass, scalesAt: (posture: Pass['posture']) => Scales, times: number): void {
+  private pull(pass: Pass, placesAt: (posture: Pass['posture']) => Places, times: number): void {
     if (pass.seconds === 0) return;
     const { posture, lowering } = pass;
-    const at = scalesAt(posture);
-    const [from, to] = lowering ? [scalesAt(lowering.from), scalesAt(lowering.to)] : [at, at];
+    const at = placesAt(posture);
+    const [from, to] = lowering ? [placesAt(lowering.from), placesAt(lowering.to)] : [at, at];
     const sets = (times * pass.seconds) / hardSetSeconds;
     for (let place = 0; place < trainedMuscles.length; place++) {
       const fresh = freshEffort(place, posture);
       if (fresh <= nothing) continue;
       const tension = passTension(pass, fresh) * this.possibleTension(place, posture.asked);
       // Neighbours are two steps apart, and each step is counted at both of its ends.
-      const drawn = drawnOut(from, to, place) / 2;
-      this.muscleAt(place).add(tension, shortOrLong(at[place] ?? 0), sets, times * drawn);
+      const drawn = drawnOut(from.scales, to.scales, place) / 2;
+      this.muscleAt(place).add(tension, at.lengths[place] ?? 0, sets, times * drawn);
     }
   }
 
@@ -143,6 +143,14 @@ const none = gridDeg.map(() => 0);
 const noDrive: DriveDose = { dynamic: none, isometric: none };
 
 type Scales = Float64Array;
+
+/** Places of the muscles on their scales in a posture, and whether they are short or long there. */
+interface Places {
+  readonly scales: Scales;
+  readonly lengths: Float64Array;
+}
+
+const placesIn = (scales: Scales): Places => ({ scales, lengths: scales.map(shortOrLong) });
 
 /** Effort below which a muscle is taken to rest: rounding of the shared solution. */
 const nothing = 1e-6;
