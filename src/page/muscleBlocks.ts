@@ -56,7 +56,7 @@ function allTable(programs: readonly ProgramResult[]): Block {
 
 /** One row a muscle; size near both ends only where they differ. */
 function ownTable(muscles: ProgramResult['muscles'], isEven: boolean): Block {
-  const sizes = isEven ? ['size'] : ['size, upper', 'lower'];
+  const sizes = isEven ? ['size'] : ['upper size', 'lower size'];
   return {
     kind: 'table',
     columns: [{ head: 'muscle', align: 'left' }, ...['sets', ...sizes, 'fibres'].map(right)],
