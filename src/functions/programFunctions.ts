@@ -49,6 +49,18 @@ export function programFunctions(results: Results): readonly ModelFunction[] {
       inOrder
         .filter((program) => name === undefined || program.name === name)
         .map((program) => ({ step, program: program.name }));
+  const ofMuscle = (
+    name: string,
+    gives: string,
+    of: (muscle: ProgramResult['muscles'][number]) => number,
+    example: DescribedFunction['example'],
+  ) =>
+    modelFunction({
+      ...{ name, gives, example, rests: each('forecast') },
+      parameters: [asText('program'), asText('muscle')],
+      returns: () => number(plain),
+      run: ([program, muscle]) => of(named('muscle', muscle, programOf(program).muscles)),
+    });
   const ofEach = (
     name: string,
     gives: string,
@@ -123,27 +135,18 @@ export function programFunctions(results: Results): readonly ModelFunction[] {
       example: { formula: 'dose("long holds", 75 deg, 100 deg)' },
       rests: each('forecast'),
     }),
-    modelFunction({
-      name: 'growth',
-      parameters: [asText('program'), asText('muscle')],
-      gives: 'area that a program adds to a muscle that works for the target',
-      returns: () => number(plain),
-      run: ([name, muscle]) => {
-        const { proximal, distal } = named('muscle', muscle, programOf(name).muscles);
-        return (proximal + distal) / 2;
-      },
-      example: { formula: 'growth("long holds", "vastus lateralis")' },
-      rests: each('forecast'),
-    }),
-    modelFunction({
-      name: 'muscle_sets',
-      parameters: [asText('program'), asText('muscle')],
-      gives: 'effective sets of a muscle that works for the target in a program’s mean week',
-      returns: () => number(plain),
-      run: ([name, muscle]) => named('muscle', muscle, programOf(name).muscles).hardSets,
-      example: { formula: 'muscle_sets("deep squat", "rectus femoris")' },
-      rests: each('forecast'),
-    }),
+    ofMuscle(
+      'growth',
+      'area that a program adds to a muscle that works for the target',
+      ({ proximal, distal }) => (proximal + distal) / 2,
+      { formula: 'growth("long holds", "vastus lateralis")' },
+    ),
+    ofMuscle(
+      'muscle_sets',
+      'effective sets of a muscle that works for the target in a program’s mean week',
+      ({ hardSets }) => hardSets,
+      { formula: 'muscle_sets("deep squat", "rectus femoris")' },
+    ),
     modelFunction({
       name: 'load',
       parameters: [asText('program'), asNumber('place in its work', plain)],

@@ -1,5 +1,7 @@
+import { adaptation } from '../tables/adaptation.ts';
 import type { EvidenceResults } from '../tables/evidenceResults.ts';
 import type { Section } from './report.ts';
+import { percent } from './words.ts';
 
 /** Which of a study's findings a conflict is about: file, program, words of the outcome. */
 type Key = readonly [study: string, program: string, what: string];
@@ -62,8 +64,7 @@ const conflicts: readonly {
     ],
   },
   {
-    words:
-      'Fibre length and strength: fibres grew by a quarter in McMahon’s long-range group and not at all in Alegre’s, whose strongest angle moved most. The model lengthens fibres by lowering and by work at long length, and lets two fifths of what long work adds and a fifth of what lowering adds move torque (after Nordic lowering Pincheira found longer sarcomeres, not more of them): below McMahon’s fibres, far below Alegre’s shift.',
+    words: `Fibre length and strength: fibres grew by a quarter in McMahon’s long-range group and not at all in Alegre’s, whose strongest angle moved most. The model lengthens fibres by lowering and by work at long length, and lets ${percent(adaptation.seriesEffect.value)} of what long work adds and ${percent(adaptation.loweringEffect.value)} of what lowering adds move torque (after Nordic lowering Pincheira found longer sarcomeres, not more of them): below McMahon’s fibres, far below Alegre’s shift.`,
     keys: [
       ['mcmahon-2014', 'long range', 'fibre length, vastus lateralis'],
       ['alegre-2014', 'holds at 90 degrees', 'strongest angle, knee extension'],

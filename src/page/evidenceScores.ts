@@ -1,7 +1,7 @@
 import type { DirectionLine, EvidenceResults, ScoreLine } from '../tables/evidenceResults.ts';
 import { familyWords } from './familyWords.ts';
 import type { Block, Column } from './report.ts';
-import { percent } from './words.ts';
+import { listInWords, percent } from './words.ts';
 
 const left = (head: string): Column => ({ head, align: 'left' });
 const right = (head: string): Column => ({ head, align: 'right' });
@@ -22,11 +22,20 @@ export function scoreTables({ scores }: EvidenceResults): Block[] {
     },
     {
       kind: 'text',
-      text: 'Each mechanism taken away and the rest fitted again. Where a row misses less than the whole model, findings of that kind alone do not need the mechanism: strength alone can do without longer fibres, which are there for what was found of fibres and of the strongest angle. Without regional growth, size still changes by what longer fibres add.',
+      text: `Each mechanism taken away and the rest fitted again. Where a row misses less than the whole model, findings of that kind alone do not need the mechanism${needless(scores)}. Without regional growth, size still changes by what longer fibres add.`,
     },
     missTable(scores.filter((line) => line.kind === 'without' || line.kind === 'model')),
     directionTable(scores.filter((line) => line.kind === 'without' || line.kind === 'model')),
   ];
+}
+
+/** Which mechanisms the strength findings alone could do without. */
+function needless(scores: readonly ScoreLine[]): string {
+  const whole = scores.find(({ kind }) => kind === 'model')?.families.strength.miss ?? 0;
+  const names = scores
+    .filter(({ kind, families: { strength } }) => kind === 'without' && strength.miss < whole)
+    .map(({ name }) => name.replace('without ', ''));
+  return names.length > 0 ? ` (strength alone: ${listInWords(names)})` : '';
 }
 
 function missTable(lines: readonly ScoreLine[]): Block {

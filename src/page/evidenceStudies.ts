@@ -119,7 +119,7 @@ export function directionSection({ studies }: EvidenceResults): Section {
 /** Where a value stands above although the model lacks what the study is about. */
 const notToldApart: readonly string[] = [
   'Muscles other than the knee extensors grow evenly along their length (places in Maeo 2021, Sato 2021, Zabaleta-Korta 2023), and what the shoulder does to the length of biceps and triceps is not known to the model (Maeo 2023, Zabaleta-Korta 2023, Goto 2019).',
-  'The strongest angle moves the right way and too little: 0 to 1.4° toward longer muscle where 4 to 10° were found (Alegre 2014, Brughelli 2010, Ullrich 2009, Aquino 2010). Fibres as long as measured would move it by up to 4° if they acted in full; studies of strength and size leave them only part of that.',
+  'The strongest angle moves the right way but far less than was found (Alegre 2014, Brughelli 2010, Ullrich 2009, Aquino 2010). Tried by hand, fibres as long as measured would move it by up to 4° if they acted in full; studies of strength and size leave them only part of that.',
   'Holds of the calf at one angle gain far too widely: Kitai 1989 found a clear rise at three angles near the trained one and none at six others, the model gives much the same at all.',
   'Set speeds gain as moving work does, whatever the speed; age does not enter (Reeves 2004 and 2009).',
 ];

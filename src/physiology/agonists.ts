@@ -1,12 +1,13 @@
 import { gridDeg, type OverAngles } from '../mechanics/angleGrid.ts';
 import { toRadians } from '../numeric/degrees.ts';
 import { type Action, type ActionName, actions } from '../tables/actions.ts';
-import type { Muscle, MuscleJoint, MusclePosture } from '../tables/muscleRow.ts';
+import type { Muscle, MusclePosture } from '../tables/muscleRow.ts';
 import { trainedMuscles } from '../tables/trainedMuscles.ts';
 import { armGrowth } from './armGrowth.ts';
 import { lengthTension, lengthTensionSlope } from './lengthTension.ts';
 import { meanGrowth } from './muscleChange.ts';
 import {
+  jointsOf,
   livingArea,
   operatingLength,
   regionLevers,
@@ -131,8 +132,9 @@ function forceAfter(length: number, shortening: number, fibre: number): number {
 
 /** The muscle's part in an action; none if it never turns the joint that way. */
 function agonist(row: Muscle, action: ActionName, at: Pick<Agonist, 'place' | 'home'>): Agonist[] {
-  const { joint, sense, testedAt = {} }: Action = actions[action];
-  if (!isMuscleJoint(joint) || !row.arms[joint]) return [];
+  const { sense, testedAt = {}, joint: turned }: Action = actions[action];
+  const joint = jointsOf(row).find((crossed) => crossed === turned);
+  if (!joint) return [];
   const posture = (deg: number): MusclePosture => ({ ...testedAt, [joint]: deg });
   const area = livingArea(row) * Math.cos(toRadians(row.pennation.value));
   const strength = gridDeg.map((deg) => area * Math.max(-sense * tendonArmAt(row, joint, deg), 0));
@@ -153,9 +155,6 @@ function agonist(row: Muscle, action: ActionName, at: Pick<Agonist, 'place' | 'h
     },
   ];
 }
-
-const isMuscleJoint = (joint: string): joint is MuscleJoint =>
-  joint === 'ankle' || joint === 'knee' || joint === 'hip' || joint === 'elbow';
 
 /** Muscles that the tables do not have: even over the angles, at their best length. */
 function unmodelled(place: number, home: ActionName): Agonist {

@@ -2,6 +2,9 @@ import { gridDeg, type OverAngles } from '../mechanics/angleGrid.ts';
 import { type ActionName, actions, byAction } from '../tables/actions.ts';
 import { type Coefficients, kernel } from '../tables/adaptation.ts';
 
+/** End of the scale from short (0) to long. */
+export const longest = 110;
+
 /**
  * Muscle length at each grid angle on the scale of knee flexion: 0 where an action's muscles are
  * shortest, 110 where they are longest, straight between. The kernel was fitted on the knee
@@ -9,7 +12,7 @@ import { type Coefficients, kernel } from '../tables/adaptation.ts';
  */
 export const lengthScales = byAction((name) => {
   const { shortDeg, longDeg } = actions[name];
-  return gridDeg.map((deg) => (110 * (deg - shortDeg)) / (longDeg - shortDeg));
+  return gridDeg.map((deg) => (longest * (deg - shortDeg)) / (longDeg - shortDeg));
 });
 
 const known = new WeakMap<Coefficients, Partial<Record<ActionName, Float64Array[]>>>();

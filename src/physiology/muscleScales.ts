@@ -6,7 +6,7 @@ import { kernel } from '../tables/adaptation.ts';
 import type { MuscleJoint } from '../tables/muscleRow.ts';
 import { regions } from '../tables/quadriceps.ts';
 import { type TrainedMuscle, trainedMuscles } from '../tables/trainedMuscles.ts';
-import { lengthScales } from './driveSpread.ts';
+import { lengthScales, longest } from './driveSpread.ts';
 import { fibreStretch, jointsOf } from './muscleGeometry.ts';
 
 /**
@@ -45,7 +45,7 @@ export function shortOrLong(scale: number): number {
 
 /** Share of its range by which a muscle is drawn out on the way from one posture to another. */
 export function drawnOut(from: Float64Array, to: Float64Array, place: number): number {
-  return Math.max(((to[place] ?? 0) - (from[place] ?? 0)) / 110, 0);
+  return Math.max(((to[place] ?? 0) - (from[place] ?? 0)) / longest, 0);
 }
 
 interface Scale {
@@ -66,15 +66,14 @@ function scaleOf({ home, row }: TrainedMuscle): Scale {
   const others = jointsOf(row).filter((other) => other !== joint);
   const homeJoint = jointsOf(row).find((one) => one === joint);
   const range = homeJoint ? stretch(homeJoint, longDeg) - stretch(homeJoint, shortDeg) : 1;
-  const reference = (other: MuscleJoint) =>
-    stretch(other, (testedAt as Partial<Record<MuscleJoint, number>>)[other] ?? 0);
+  const reference = (other: MuscleJoint) => stretch(other, testedAt[other] ?? 0);
   return {
     joint,
     usual: toRadians((homeJoint && row.postureDeg[homeJoint]) ?? 0),
     own,
     others: others.map((other) => ({
       joint: other,
-      added: gridDeg.map((deg) => (110 * (stretch(other, deg) - reference(other))) / range),
+      added: gridDeg.map((deg) => (longest * (stretch(other, deg) - reference(other))) / range),
     })),
   };
 }

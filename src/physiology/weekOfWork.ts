@@ -1,7 +1,7 @@
 import { atAngle, gridDeg } from '../mechanics/angleGrid.ts';
 import type { Demand } from '../mechanics/demand.ts';
 import type { Lift } from '../mechanics/lift.ts';
-import { type ActionName, byAction } from '../tables/actions.ts';
+import { type ActionName, actions, byAction } from '../tables/actions.ts';
 import type { Coefficients } from '../tables/adaptation.ts';
 import { muscles } from '../tables/muscles.ts';
 import { trainedMuscles } from '../tables/trainedMuscles.ts';
@@ -103,13 +103,15 @@ export class WeekOfWork {
   }
 
   /**
-   * Fibre tension possible in a posture over its largest; known for the knee extensors where they
-   * extend the knee (the rectus femoris at the hip alone counts by its effort).
+   * Fibre tension possible in a posture over its largest, where the muscle works at its home joint;
+   * the rectus femoris at the hip alone counts by its effort.
    */
   private possibleTension(place: number, { angles, torques }: Demand): number {
     const home = trainedMuscles[place]?.home;
-    if (home !== 'knee extension' || (torques.knee ?? 0) <= 0) return 1;
-    return atAngle(this.athlete.groups[home].tension, angles.knee ?? 0);
+    if (!home) return 1;
+    const { joint, sense } = actions[home];
+    if (sense * (torques[joint] ?? 0) <= 0) return 1;
+    return atAngle(this.athlete.groups[home].tension, angles[joint] ?? 0);
   }
 
   private driveOf(action: ActionName): Record<Contraction, DriveWork> {

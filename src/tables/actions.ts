@@ -21,7 +21,7 @@ export interface Action {
    * knee straight for the calf, bent for the hip (common practice of dynamometer tests). It decides
    * the length of muscles over both joints.
    */
-  readonly testedAt?: Readonly<Partial<Record<'ankle' | 'knee' | 'hip', number>>>;
+  readonly testedAt?: Readonly<Partial<Record<MuscledJoint, number>>>;
   /** Angles over which strength is known or continued, degrees. */
   readonly rangeDeg: readonly [number, number];
   /** What is weak about the numbers, in words for a coach; absent where they are fair. */
