@@ -6,6 +6,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { besideOnDisk } from '../src/commands/besideOnDisk.ts';
+import { loadParser } from '../src/notebook/formula/mathjsParser.ts';
 import { formatProblems } from '../src/notebook/text/problem.ts';
 import { readWithIncludes } from '../src/notebook/text/readWithIncludes.ts';
 import { fullReport } from '../src/page/fullReport.ts';
@@ -50,6 +51,8 @@ async function outcome(text: string) {
 }
 
 async function main(): Promise<void> {
+  // Loaded once in a process by whichever file has the first formula: no doing of that file's own.
+  await loadParser();
   const only = process.argv.slice(2);
   for (const { name, text } of hostileScenarios) {
     if (only.length > 0 && !only.includes(name)) continue;
